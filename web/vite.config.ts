@@ -116,8 +116,10 @@ const serviceWorker = (): Plugin => ({
         rollupOptions: {
           input: here('../src/phone/service-worker.ts'),
           checks: { bundlerTimings: false },
-          // Hono does not say that its parts for browsers do nothing by being imported: a worker draws no live page.
-          treeshake: { moduleSideEffects: [{ test: /node_modules\/hono\//, sideEffects: false }] },
+          // These do nothing by being imported: a worker draws no live page, and keeps no move-out record.
+          treeshake: {
+            moduleSideEffects: [{ test: /node_modules\/hono\/|src\/records\//, sideEffects: false }],
+          },
           output: { format: 'iife', entryFileNames: 'service-worker.js' },
         },
       },

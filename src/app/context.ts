@@ -22,6 +22,13 @@ export interface Assets {
   built: (source: string) => string | null
 }
 
+export interface SheetHistory {
+  /** The fields that were changed when its “go” fell; none where nobody knows. */
+  changedAtFall(): string[]
+  /** Who looked again for what is said so before the cut of that day; undefined where it came with the first version. */
+  asideBy(said: string, day: Day): string | undefined
+}
+
 /** What the pages of the round are given. A phone without signal answers them too, so nothing here is the server's alone. */
 export interface PageDeps {
   /** As the viewer's role sees it, wherever there is a viewer. */
@@ -42,6 +49,8 @@ export interface PageDeps {
   lettersDue?: (today: Day) => number
   /** Who has an account in the yard; left out where nobody knows. */
   crew?: () => readonly Member[]
+  /** What older versions of a removal sheet tell; left out on a phone, which keeps the last one alone. */
+  history?: (c: AppContext, id: string) => SheetHistory
   /** Whether that is the passphrase of an account; left out where no passphrase can be looked up, as on a phone. */
   prove?: (c: AppContext, name: string, passphrase: string) => Promise<'right' | 'wrong' | 'wait'>
   /** Lets writes that arrive at the same time share one wait for the disk; left out, each waits for itself. */

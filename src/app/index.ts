@@ -1,6 +1,6 @@
 /** What other parts may import from here; README.md explains. */
 export type { Outside } from './address.ts'
-export type { AppContext, Assets, DemoSignIn, Deps, Env, PageDeps, Viewer } from './context.ts'
+export type { AppContext, Assets, DemoSignIn, Deps, Env, PageDeps, SheetHistory, Viewer } from './context.ts'
 export {
   bareFrame,
   broken,

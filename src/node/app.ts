@@ -58,6 +58,7 @@ import { rates } from '../features/rates/node.ts'
 import { leftBehind, refusedEntries } from '../features/refused/index.ts'
 import { removalTerms } from '../features/removal/index.ts'
 import {
+  historyOf,
   removalCallBack,
   removalErase,
   removalPrint,
@@ -241,6 +242,7 @@ export function appFor(role: Role, deps: AllDeps): Hono<Env> {
     store: storeFor(role, deps.store),
     lettersDue: countingLetters(deps.store),
     crew: () => membersOf(deps.people.accounts.list()),
+    history: historyOf(storeFor(role, deps.store)),
     prove: async (c: AppContext, name: string, passphrase: string) => {
       const proof = await deps.people.prove(name, passphrase, addressOf(c, deps.outside))
       return proof.ok ? ('right' as const) : proof.why

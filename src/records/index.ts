@@ -37,9 +37,8 @@ export {
   type MoveRecord,
   moveRecord,
   type Permit,
-  permitWords,
 } from './move-out-record.ts'
-export { papersEnded, papersNotYet } from './papers.ts'
+export { papersEnded, papersNotYet, permitWords } from './papers.ts'
 export {
   ACCESS,
   agreement,
@@ -99,4 +98,4 @@ export {
   type WithoutGo,
   withoutGo,
 } from './said-by-others.ts'
-export { digitsOf, isTelephone, sameHouse } from './same-house.ts'
+export { digitsOf, isTelephone, type Shared, sameHouse, sharedBy } from './same-house.ts'

@@ -65,6 +65,3 @@ export const moveRecord = z.strictObject({
 export type MoveRecord = z.infer<typeof moveRecord>
 export type FollowUp = z.infer<typeof followUp>
 export type Permit = z.infer<typeof permit>
-
-/** 'transport permit 47-B' */
-export const permitWords = (p: Permit): string => [p.what, p.number].filter(Boolean).join(' ')

@@ -278,6 +278,8 @@ export const callBack = z.strictObject({
   on: day,
   what: z.enum(CALL_BACKS),
   note: z.optional(text(500)),
+  /** Something was opened for it: that has a sheet of its own. Absent where it was not asked yet. */
+  opened: z.optional(z.boolean()),
   by: text(120),
   /** The day it was seen to. */
   doneOn: z.optional(day),

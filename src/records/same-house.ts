@@ -97,8 +97,18 @@ const sameCaller = (a: Caller, b: Caller): boolean => {
   )
 }
 
-export const sameHouse = (a: Caller, b: Caller): boolean =>
-  sameAddress(a.address, b.address) ||
-  isTelephone(digitsOf(a.phone), b.phone) ||
-  sameCaller(a, b) ||
-  (a.email !== undefined && a.email.toLowerCase() === b.email?.toLowerCase())
+export type Shared = 'house' | 'telephone' | 'name' | 'e-mail'
+
+/** What two jobs share, as if they were of one house; undefined where nothing. */
+export const sharedBy = (a: Caller, b: Caller): Shared | undefined =>
+  sameAddress(a.address, b.address)
+    ? 'house'
+    : isTelephone(digitsOf(a.phone), b.phone)
+      ? 'telephone'
+      : a.email !== undefined && a.email.toLowerCase() === b.email?.toLowerCase()
+        ? 'e-mail'
+        : sameCaller(a, b)
+          ? 'name'
+          : undefined
+
+export const sameHouse = (a: Caller, b: Caller): boolean => sharedBy(a, b) !== undefined

@@ -113,7 +113,7 @@ const NAMES: Record<ItemId, Name> = {
   bystanders: name('Asked who is about and who is allergic', CREW, 'trade'),
   temper: name('Asked how they behave, and of Africanized bees', CREW, 'trade'),
   wires: name('Wires near bees or ladder looked for', CREW, 'trade'),
-  'other-sheet': name('What another sheet of this house says, looked for again', CREW, 'trade'),
+  'other-sheet': name('What another sheet says, looked for again', CREW, 'trade'),
   free: name('Seen to hang free, with nothing to open', CREW, 'trade'),
   'not-alone': name('Somebody within call', CREW, 'second'),
   'ladder-person': name('Second person at the ladder', CREW, 'second'),

@@ -1,13 +1,31 @@
 /** The customer called again: an entry on a job that is done. No phone keeps those, so only the server answers. */
 import { Hono } from 'hono'
 import { type AppContext, type Env, type PageDeps, page, signedIn } from '../../app/index.ts'
-import { type FieldProblem, Fields, fieldsIn, type Typed } from '../../forms/index.ts'
+import { type FieldProblem, type FieldSpecs, Fields, fieldsIn, spec, type Typed } from '../../forms/index.ts'
 import { problemsOf } from '../../journal/index.ts'
 import { FormPage } from '../../parts/index.ts'
-import { callBack, sheetName } from '../../records/index.ts'
+import { callBack, sheetName, withoutGo } from '../../records/index.ts'
+import { openedAgain } from './again-sheet.ts'
 import type { EndProps } from './end-page.tsx'
-import { CALL_BACK_FIELDS } from './fields.ts'
 import { keep, onSheet, type Saved } from './sheet-handlers.ts'
+import { BEGUN, CALLED_BACK } from './words.ts'
+
+const { choice, day, text, yesNo } = spec
+
+const CALL_BACK_FIELDS = {
+  what: choice('Why they call', CALLED_BACK, 3),
+  on: day('Called on', { past: true, required: true }),
+  opened: yesNo(
+    'Was anything opened?',
+    [
+      { value: 'no', label: 'No' },
+      { value: 'yes', label: 'Yes' },
+    ],
+    2,
+  ),
+  why: choice('Opened, and with no “go”: why?', BEGUN, 3),
+  note: text('More about it', { maxlength: 500, wide: true }),
+} satisfies FieldSpecs
 
 export function removalCallBack(deps: PageDeps): Hono<Env> {
   const app = new Hono<Env>()
@@ -26,14 +44,21 @@ export function removalCallBack(deps: PageDeps): Hono<Env> {
 function calledBack(c: AppContext, deps: PageDeps, saved: Saved, typed: Typed): Response | Promise<Response> {
   const { sheet } = saved.last
   const { today, units } = c.var.frame
-  const content = { ...fieldsIn(CALL_BACK_FIELDS, typed, units).raw, by: signedIn(c) }
+  const { why, ...said } = fieldsIn(CALL_BACK_FIELDS, typed, units).raw
+  const content = { ...said, by: signedIn(c) }
   const parsed = callBack.safeParse(content)
   const problems = parsed.success ? [] : problemsOf(parsed.error, content)
   if (parsed.success && parsed.data.on > today) problems.push({ field: 'on', message: 'is in the future' })
+  if (parsed.success && parsed.data.opened === undefined)
+    problems.push({ field: 'opened', message: 'is not said' })
   if ((sheet.callBacks ?? []).length >= 50) problems.push({ field: '', message: 'There are 50 already.' })
   if (!parsed.success || problems.length > 0) return callBackPage(c, saved, typed, problems)
   keep(c, deps, saved, { ...sheet, callBacks: [...(sheet.callBacks ?? []), parsed.data] })
-  return c.redirect(`${saved.path}?saved=1`, 303)
+  const to =
+    parsed.data.opened === true
+      ? openedAgain(c, deps, saved, parsed.data, withoutGo.shape.why.safeParse(why).data)
+      : `${saved.path}?saved=1`
+  return c.redirect(to, 303)
 }
 
 const callBackPage = (c: AppContext, saved: Saved, typed: Typed, problems: FieldProblem[] = []) =>
@@ -60,10 +85,10 @@ const CallBackPage = ({ frame, form, path, name }: EndProps) => (
     labels={(field) => CALL_BACK_FIELDS[field as 'on']?.label ?? ''}
     ids={[]}
   >
-    <Fields form={form} frame={frame} of={CALL_BACK_FIELDS} show={['what', 'on', 'note']} />
+    <Fields form={form} frame={frame} of={CALL_BACK_FIELDS} show={['what', 'on', 'opened', 'why', 'note']} />
     <p class="hint">
-      Somebody opens it again? That is another job: <a href="/removals/new">a new call</a>, with its own
-      looks, heat, people and “go”.
+      What was opened has a sheet of its own, which comes next. Is it still to be opened? Begin with{' '}
+      <a href="/removals/new">a new call</a>: looks, heat, people and “go” are its own.
     </p>
   </FormPage>
 )

@@ -13,7 +13,7 @@ import { askedSame, cuts, sameOne } from './hazards.ts'
 import { TICKED } from './item.ts'
 import { againField } from './looked-again.ts'
 import { notesOf, readNotes } from './notes-read.ts'
-import { notThere, type OtherSheet, stoppedThere } from './other-sheets.ts'
+import { notThere, type OtherSheet, sharing, stoppedThere } from './other-sheets.ts'
 import type { PartFieldsProps } from './part-fields.tsx'
 import { AS_TOLD, notAsked } from './people.ts'
 import { factsOf } from './sheet-facts.ts'
@@ -182,7 +182,7 @@ function lookedAgain(sheet: Sheet, others: readonly OtherSheet[]): Again[] {
       ...o.what.map((g) => ({
         id: notThere(g, o),
         asks: isHere(g),
-        why: `On the sheet of ${o.name}, same house. ${again}`,
+        why: `On another sheet ${sharing(o)}: ${o.name}. ${again}`,
       })),
       ...(o.asks === undefined
         ? []
@@ -190,7 +190,7 @@ function lookedAgain(sheet: Sheet, others: readonly OtherSheet[]): Again[] {
             {
               id: stoppedThere(o),
               asks: `“${o.asks}”: is that so here?`,
-              why: `Why the sheet of ${o.name}, same house, was stopped.`,
+              why: `Why another sheet ${sharing(o)} was stopped: ${o.name}.`,
               not: 'Looked: not so',
               here: 'It is so',
             },

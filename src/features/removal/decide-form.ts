@@ -9,7 +9,7 @@ import { decisionProblems, refusedBefore, unmetWords } from './decide.ts'
 import { DECISION_FIELDS } from './fields.ts'
 import { schemaProblems } from './form.ts'
 import { placeOf } from './place.ts'
-import { isElsewhere, keep, momentNow, type Saved, youAreAt } from './sheet-handlers.ts'
+import { isElsewhere, keep, momentNow, type Saved } from './sheet-handlers.ts'
 import { reckoningOf } from './view.ts'
 import { decidedWords } from './words.ts'
 import { andSaid, withWords } from './written.ts'
@@ -80,7 +80,7 @@ export function decide(
     return [
       {
         field: 'is',
-        message: `cannot be “go” by you: ${youAreAt(stays)}`,
+        message: `cannot be “go” by you: ${stays}`,
       },
     ]
   const wrong = [...decisionProblems(made, reckoning, sheet), ...(heard?.problems ?? [])]

@@ -13,7 +13,6 @@ import {
   BEGUN,
   BEHIND_IT,
   BYSTANDER,
-  CALLED_BACK,
   CALLER,
   CLEAN,
   CLOSED,
@@ -249,12 +248,6 @@ export const NOT_OPENED = 'not-opened'
 export const WITHOUT_GO_FIELDS = {
   why: choice('Begun without a “go”', BEGUN, 3, { asks: 'No “go” of that day stands: why was it done?' }),
   words: text('More about it', { maxlength: 300, wide: true }),
-} satisfies FieldSpecs
-
-export const CALL_BACK_FIELDS = {
-  what: choice('Why they call', CALLED_BACK, 3),
-  on: day('Called on', { past: true, required: true }),
-  note: text('More about it', { maxlength: 500, wide: true }),
 } satisfies FieldSpecs
 
 export const DECISION_FIELDS = {

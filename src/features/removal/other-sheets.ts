@@ -7,8 +7,9 @@ import {
   type Decision,
   EMPTY_SHEET,
   type Grave,
+  type Shared,
   type Sheet,
-  sameHouse,
+  sharedBy,
   sheetName,
   TRADE_HAZARDS,
 } from '../../records/index.ts'
@@ -25,12 +26,18 @@ const OF_THE_HOUSE: readonly Grave[] = [...TRADE_HAZARDS, 'allergic', 'children'
 export interface OtherSheet {
   id: string
   name: string
+  /** Why it is asked about here. */
+  shares: Shared
   what: Grave[]
   /** It was refused, or waits; or why it ended. */
   stopped?: Decision | string
   /** Why, in words that name nothing which could be asked by itself. */
   asks?: string
 }
+
+/** 'of this house': a telephone alone may be of somebody with two houses. */
+export const sharing = ({ shares }: Pick<OtherSheet, 'shares'>): string =>
+  shares === 'house' ? 'of this house' : `with the same ${shares}`
 
 /** As somebody taps it before the cut, of one other sheet: what the next one says, or this one later, is asked by itself. */
 export const notThere = (what: Grave, { id }: Pick<OtherSheet, 'id'>): string => `not-there:${what}:${id}`
@@ -76,7 +83,8 @@ export function otherSheetsOf(
   today: string,
 ): OtherSheet[] {
   return all.flatMap((v): OtherSheet[] => {
-    if (v.id === id || !sameHouse(v.sheet.job, s.job)) return []
+    const shares = sharedBy(v.sheet.job, s.job)
+    if (v.id === id || shares === undefined) return []
     const { work, decision } = v.sheet
     const on = work.on ?? decision?.on
     const isDone = v.colonies.length > 0
@@ -89,6 +97,7 @@ export function otherSheetsOf(
       {
         id: v.id,
         name: sheetName(v.sheet),
+        shares,
         what,
         ...(stopped === undefined ? {} : { stopped }),
         ...(asks === undefined ? {} : { asks }),
@@ -103,12 +112,12 @@ export function otherSheets(s: Sheet, others: readonly OtherSheet[], today: stri
     ...o.what.map((g) => notThere(g, o)),
     ...(o.asks === undefined ? [] : [stoppedThere(o)]),
   ])
-  if (asked.length === 0) return { state: 'not-needed', why: 'No other sheet of this house says more.' }
+  if (asked.length === 0) return { state: 'not-needed', why: 'No other sheet says more.' }
   return tickedHere(s, today) && asked.every((id) => s.check.done?.includes(id))
     ? { state: 'met', why: 'Looked and asked again here.' }
     : {
         state: 'unsaid',
-        why: 'Another sheet of this house says more than this one, or was stopped: look and ask again, and tap what is so.',
+        why: 'Another sheet says more than this one, or was stopped.',
         moved: true,
       }
 }

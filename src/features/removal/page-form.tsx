@@ -40,6 +40,7 @@ export const OpenPart = ({
       labels={(field) => labelOf(part, field)}
       {...(p.kept && { heading: p.kept })}
     />
+    {p.elsewhere === undefined ? null : <p class="notice notice-late">No “go” by you: {p.elsewhere}.</p>}
     {part === 'work' ? <Start {...p} /> : null}
     {part === 'work' ? <Boxed {...p} /> : null}
     <PartForm part={part} form={form} page={p} />

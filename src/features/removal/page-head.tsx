@@ -6,6 +6,7 @@ import type { Noted } from '../../records/index.ts'
 import { timeIn } from '../../time-of-day.ts'
 import { dayWords, instantWords } from '../../words/index.ts'
 import { type ClosingId, leftToClose } from './closing.ts'
+import { sharing } from './other-sheets.ts'
 import type { RemovalProps } from './page.tsx'
 import { placeOf, samePlace } from './place.ts'
 import { isOnGo, isOver } from './stage.ts'
@@ -39,6 +40,14 @@ export const Head = (p: RemovalProps) => {
       <AsKnown {...p} />
       <OpenAsKnown {...p} />
       <Others {...p} />
+      {p.toClose.map(({ item, found: n }) => (
+        <p class="notice notice-late">
+          <b>
+            This was found{n === undefined ? '' : ` (${n.by}, ${dayWords(n.on, p.frame.today)} ${n.at})`}:
+          </b>{' '}
+          {item.why}
+        </p>
+      ))}
       {p.warms === null ? null : (
         <p class="notice notice-late">
           <b>{p.warms}.</b> Read the thermometer and type it under “Opening”; water and shade, or stop.
@@ -134,12 +143,12 @@ function heardWords({ sheet, frame: { zone, today }, versions }: RemovalProps): 
   return `, as the phone knew it, of ${of}${read}${unknownThen(sheet)}`
 }
 
-/** The same house has another sheet, and it says more. */
+/** Another sheet says more. */
 const Others = ({ others }: Pick<RemovalProps, 'others'>) => (
   <>
     {others.map((o) => (
       <p class="notice notice-late">
-        <b>Another sheet of this house:</b>{' '}
+        <b>Another sheet {sharing(o)}:</b>{' '}
         <a class="tall" href={`/removals/${o.id}`}>
           {o.name}
         </a>
@@ -224,7 +233,7 @@ const LeftToClose = ({ left, path }: { left: ClosingId[]; path: string }) => (
 )
 
 /** Why a “go” is none any more. */
-function endedIt({ sheet, late, frame, others, start }: RemovalProps): string {
+function endedIt({ sheet, late, frame, others, start, changed }: RemovalProps): string {
   const { decision, ended, site } = sheet
   const fell = decision?.fell
   if (ended !== undefined) return 'the job ended'
@@ -239,7 +248,7 @@ function endedIt({ sheet, late, frame, others, start }: RemovalProps): string {
   if (fell?.because === 'account') return 'the account of whoever decided was closed, or decides no more'
   if (late !== null) return 'its hour was over'
   if (decision === undefined || (fell === undefined && decision.on !== frame.today)) return 'its day was over'
-  const { by, on, at = '' } = decision
+  const { on, at = '' } = decision
   // What was said at the call, a minute before “go”, is no news.
   const found = (site.noted ?? []).filter(
     (n) =>
@@ -248,12 +257,13 @@ function endedIt({ sheet, late, frame, others, start }: RemovalProps): string {
   if (found.length > 0) return `this was found: ${foundWords(found)}`
   if (!samePlace(decision, placeOf(sheet))) return 'the place was changed'
   if (start.state === 'unmet') return `it was too hot: ${start.why.replace(/\.$/, '')}`
-  if (fell === undefined && others.length > 0) return 'another sheet of this house said more'
-  return fell === undefined || fell.by === by ? 'something changed' : `${fell.by} changed something`
+  if (fell === undefined)
+    return others[0] === undefined ? 'something changed' : `another sheet ${sharing(others[0])} said more`
+  return `${fell.by} changed${changed.length === 0 ? ' something' : `: ${changed.join(', ')}`}`
 }
 
 const Decided = (p: RemovalProps) => {
-  const { sheet, frame, goes, late, stage, colonies, older } = p
+  const { sheet, frame, goes, late, stage, colonies, older, aside } = p
   const { decision: d, ended } = sheet
   const past =
     d?.is === 'go' &&
@@ -274,9 +284,7 @@ const Decided = (p: RemovalProps) => {
             ? `, before ${endedIt(p)}`
             : waits
               ? ', and nothing is begun on it now'
-              : d.unmet.length === 0
-                ? ', with nothing on the list unmet'
-                : `, with ${d.unmet.length} unmet or not filled in`}
+              : `, with ${[...(d.unmet.length === 0 ? [] : [`${d.unmet.length} unmet or not filled in`]), ...aside].join(', ') || 'nothing on the list unmet'}`}
           {heardWords(p)}
           {d.reason === undefined ? '.' : `. Reason: ${d.reason}`}
         </p>

@@ -17,7 +17,7 @@ import { withAgain } from './looked-again.ts'
 import { freshOf, keepTyped, keptWords, nearIn } from './not-saved.ts'
 import { notAsked } from './people.ts'
 import { ASKED, placeOf, samePlace, stamped } from './place.ts'
-import { isElsewhere, momentNow, type Saved, stampOf, staysBy, youAreAt } from './sheet-handlers.ts'
+import { isElsewhere, momentNow, type Saved, stampOf, staysBy } from './sheet-handlers.ts'
 import { showSheet } from './show.tsx'
 import { isShort, type Part } from './stage.ts'
 import { isUnderWay, ranOut, tickedTooEarly } from './ticked-when.ts'
@@ -284,7 +284,7 @@ function barredFrom(c: AppContext, deps: PageDeps, { id, last }: Saved, sheet: S
   if (staysBy(sheet, today).includes(signedIn(c)))
     return 'waits for somebody else: you signed that you stay and watch, and that takes two'
   const at = isElsewhere(deps, id, signedIn(c), today)
-  if (at !== undefined) return `waits for somebody else: ${youAreAt(at)}`
+  if (at !== undefined) return `waits for somebody else: ${at}`
   return start.state === 'met' || start.state === 'signed' ? null : `waits. ${start.why}`
 }
 

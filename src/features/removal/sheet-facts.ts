@@ -1,6 +1,6 @@
 /** What a part of a removal sheet says, as label and value. */
 
-import { GRAVE, type Grave, priceWords, type Sheet } from '../../records/index.ts'
+import { type Check, GRAVE, type Grave, priceWords, type Sheet } from '../../records/index.ts'
 import {
   BROOD_CARE,
   CELLS_AT_REMOVAL,
@@ -60,6 +60,14 @@ export interface FactsContext {
 export function factsOf(part: Part, s: Sheet, at: FactsContext): Fact[] {
   const rows = FACTS[part](s, at)
   return rows.filter((r): r is Fact => r[1] !== undefined && r[1] !== '')
+}
+
+/** What two versions of a part say otherwise, as the later one says it; empty where it says nothing of it. */
+export function differing(part: Part, before: Sheet, after: Sheet, at: FactsContext): Fact[] {
+  const [was, is] = [before, after].map((s) => Object.fromEntries(factsOf(part, s, at)))
+  return Object.keys({ ...was, ...is })
+    .filter((label) => was?.[label] !== is?.[label])
+    .map((label) => [label, is?.[label] ?? ''])
 }
 
 type Row = [label: string, value: string | undefined]
@@ -146,7 +154,7 @@ const FACTS: Record<Part, (s: Sheet, at: FactsContext) => Row[]> = {
           ? 'tested'
           : 'old, no cut and no screw in it',
     ],
-    ['More', x.behindNote],
+    ['More about it', x.behindNote],
     [
       'Temper',
       x.temper === undefined ? undefined : x.temper === 'unknown' ? 'not known' : `${x.temper} of 5`,
@@ -185,13 +193,7 @@ const FACTS: Record<Part, (s: Sheet, at: FactsContext) => Row[]> = {
       'Checked',
       [
         ...TICKED.filter((id) => c.done?.includes(id)).map((id) => TICKS[id].toLowerCase()),
-        ...saidAgain('not here', (g) =>
-          c.done?.some((d) => d === notHere(g) || d.startsWith(notThere(g, { id: '' }))),
-        ),
-        ...(c.done?.some((d) => d.startsWith('not-there:stopped:'))
-          ? ['not so here: why it was stopped on another sheet']
-          : []),
-        ...saidAgain('the same', (g) => c.done?.includes(sameOne(g))),
+        ...saidAgain(c),
       ].join(', '),
     ],
     [
@@ -265,8 +267,16 @@ const FACTS: Record<Part, (s: Sheet, at: FactsContext) => Row[]> = {
   ],
 }
 
-/** 'not here: gas pipe' */
-const saidAgain = (what: string, of: (g: Grave) => boolean | undefined): string[] =>
+/** What was only looked for again, and cleared by nobody: 'not here: gas pipe' */
+export const saidAgain = ({ done = [] }: Check): string[] => [
+  ...again('not here', (g) => done.some((d) => d === notHere(g) || d.startsWith(notThere(g, { id: '' })))),
+  ...(done.some((d) => d.startsWith('not-there:stopped:'))
+    ? ['not so here: why it was stopped on another sheet']
+    : []),
+  ...again('the same', (g) => done.includes(sameOne(g))),
+]
+
+const again = (what: string, of: (g: Grave) => boolean): string[] =>
   GRAVE.filter(of).map((g) => `${what}: ${GRAVE_WORDS[g].toLowerCase()}`)
 
 const paid = (

@@ -89,7 +89,7 @@ const leads = ({ work: w, ...s }: Sheet, by: string, today: string): boolean =>
   w.leftAt === undefined &&
   !isDone({ ...s, work: w })
 
-/** The job at which somebody stays and watches today, or has opened; undefined where at none but this. */
+/** In words, the job at which somebody stays and watches today, or has opened; undefined where at none but this. */
 export const isElsewhere = (deps: PageDeps, id: string, by: string, today: string): string | undefined => {
   const at = deps.store.removals
     .list()
@@ -98,11 +98,8 @@ export const isElsewhere = (deps: PageDeps, id: string, by: string, today: strin
         v.id !== id &&
         (staysBy(sheet, today).includes(by) || (v.colonies.length === 0 && leads(sheet, by, today))),
     )
-  return at === undefined ? undefined : sheetName(at.sheet)
+  return at && `you are at ${sheetName(at.sheet)} until the bees there are boxed, or “Left” is written down`
 }
-
-export const youAreAt = (name: string): string =>
-  `you are at ${name} until the bees there are boxed, or “Left” is written down`
 
 /** A photo that stands on another sheet is no paper for this one. */
 export const isOfAnotherJob = (deps: PageDeps, id: string, photo: string): boolean =>

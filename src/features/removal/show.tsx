@@ -1,6 +1,6 @@
 /** A sheet's page put together: what stands, what is open, what is unmet. */
 
-import { type AppContext, type PageDeps, page } from '../../app/index.ts'
+import { type AppContext, type PageDeps, page, type SheetHistory, signedIn } from '../../app/index.ts'
 import { type FieldProblem, type Typed, typedFields } from '../../forms/index.ts'
 import { hasBegun, hasLostGo, type Sheet, sheetName } from '../../records/index.ts'
 import type { SheetVersion } from '../../store/index.ts'
@@ -14,8 +14,9 @@ import { heatSince, isPast } from './heat-read.ts'
 import { RemovalPage, type RemovalProps } from './page.tsx'
 import type { Clash } from './page-foot.tsx'
 import { ASKED, ofElsewhere, placeOf, samePlace } from './place.ts'
-import { factsOf } from './sheet-facts.ts'
-import type { Saved } from './sheet-handlers.ts'
+import { factsOf, saidAgain } from './sheet-facts.ts'
+import { isElsewhere, type Saved } from './sheet-handlers.ts'
+import { foundToClose } from './since-mark.ts'
 import { isOver, isShort, nextPart, PARTS, type Part, stageOf } from './stage.ts'
 import { isUnderWay, tickedTooEarly } from './ticked-when.ts'
 import { callBackLines, colonyLinks, newSigners, othersOf, reckoningOf, startOf, typesOf } from './view.ts'
@@ -63,11 +64,13 @@ export function showSheet(
     // On another day heat, people and ticks are asked again, and the list is there.
     (sheet.work.boxedAt !== undefined || isUnderWay(sheet, frame.today))
   const stopped = reckoning.unmet.some(stops)
+  const toClose = stage === 'boxed' || sheet.work.boxedAt !== undefined ? foundToClose(reckoning, sheet) : []
   const out =
-    isOver(stage) ||
+    (isOver(stage) && toClose.length === 0) ||
     (stage === 'worked' && !stopped) ||
     (opened && !stopped && !beganWithoutGo(sheet) && !hasLostGo(sheet))
   const version = [String(saved.last.version)]
+  const history = deps.history?.(c, saved.id)
   const heard = heardOf(c, deps)
   const start = startOf(c, deps, sheet)
   const begins = stage === 'go' && start.goes && !isUnderWay(sheet, frame.today)
@@ -90,7 +93,15 @@ export function showSheet(
       sheet={sheet}
       stage={stage}
       parts={PARTS.map((p) => ({ part: p, facts: factsOf(p, sheet, at), photos: photosOf(p, sheet) }))}
-      reckoning={out ? null : reckoning}
+      reckoning={out ? null : isOver(stage) ? { ...reckoning, unmet: toClose.map((x) => x.item) } : reckoning}
+      toClose={toClose}
+      aside={setAside(sheet, history)}
+      changed={history?.changedAtFall() ?? []}
+      elsewhere={
+        part === 'check' || (part === 'work' && !hasBegun(sheet))
+          ? isElsewhere(deps, saved.id, signedIn(c), frame.today)
+          : undefined
+      }
       {...start}
       {...(deaf === null ? {} : { goes: false, late: deaf })}
       open={part === null || older !== null ? null : { part, form }}
@@ -125,7 +136,15 @@ const versionOf = (typed: Typed | undefined, clash: Clash | undefined, last: str
 const photosOf = (part: Part, s: Sheet): readonly string[] =>
   (part === 'job' || part === 'site' || part === 'work' ? s[part].photos : undefined) ?? []
 
-/** The part as it stands; in what nobody has filled yet, what is likely: the day, the price and vacuum used last. */
+/** What was only looked for again for a decision, and by whom: as far as nobody knows, by who decided with it in the form. */
+const setAside = ({ check, decision: d }: Sheet, history?: SheetHistory): string[] =>
+  d === undefined || check.doneOn !== d.on
+    ? []
+    : saidAgain(check).map(
+        (said) => `“${said}” set aside by ${history?.asideBy(said, d.on) ?? d.by}, not cleared`,
+      )
+
+/** The part as it stands; in what nobody has filled yet, what is likely: the day, and the price used last. */
 function filled(c: AppContext, deps: PageDeps, part: Part | null, saved: Saved, s: Sheet): Typed {
   if (part === null) return {}
   const { frame } = c.var
@@ -146,9 +165,6 @@ function filled(c: AppContext, deps: PageDeps, part: Part | null, saved: Saved, 
     )
       Object.assign(typed, { done: [], wires: s.site.nearWires === true ? ['near'] : [] })
     if (isShort(s)) Object.assign(typed, typedFields({ ...TEMPERED, ...HANGS }, s.site, frame.units))
-    const vacuum = lately.find((x) => x.check.vacuum !== undefined)?.check.vacuum
-    if (s.check.vacuum === undefined && vacuum !== undefined && vacuum !== 'shop-vacuum')
-      typed.vacuum = [vacuum]
   }
   if (part === 'work' && s.work.openedAt === undefined) {
     // How hot it is now is asked now; only what a second person is to sign for stands until they have.
@@ -159,8 +175,6 @@ function filled(c: AppContext, deps: PageDeps, part: Part | null, saved: Saved, 
   if (part === 'work') {
     // Planned for a day is not begun on it.
     if (s.work.on === undefined || !hasBegun(s)) typed.on = [frame.today]
-    if (s.work.method === undefined)
-      typed.method = [s.check.vacuum === 'bee-vacuum' ? 'vacuum' : s.check.vacuum === 'none' ? 'brushed' : '']
   }
   return typed
 }

@@ -1,6 +1,7 @@
 /** What came to light after somebody had said why it was begun without a “go”: that answer did not know of it. */
-import type { Sheet, WithoutGo } from '../../records/index.ts'
+import type { Noted, Sheet, WithoutGo } from '../../records/index.ts'
 import { notYet, type Reckoning, stops } from './before-cut.ts'
+import { leftToClose } from './closing.ts'
 import { lineOf } from './decide.ts'
 import { TICK_OF } from './grave.ts'
 import type { Item } from './item.ts'
@@ -10,13 +11,29 @@ import { WITHOUT_GO_WORDS } from './without-go.ts'
 export function sinceMark({ unmet }: Reckoning, { site, work }: Sheet): Item[] {
   const mark = work.withoutGo
   if (mark === undefined) return []
-  const found = (site.noted ?? [])
-    .filter((n) => n.is === 'found' && `${n.on} ${n.at}` >= `${mark.on} ${mark.at}`)
-    .map(({ what }) => TICK_OF[what] ?? `trade-${what}`)
   const isListed = (i: Item): boolean =>
     mark.unmet.some((line) => line.startsWith(i.id === 'notes' ? lineOf(i) : notYet(i)))
-  return unmet.filter((i) => (stops(i) || i.id === 'notes' || found.includes(i.id)) && !isListed(i))
+  return unmet.filter(
+    (i) => (stops(i) || i.id === 'notes' || isSince(foundAs(i, site), mark)) && !isListed(i),
+  )
 }
+
+/** When what an item asks about was last found here. */
+const foundAs = ({ id }: Item, { noted }: Sheet['site']): Noted | undefined =>
+  noted?.findLast((n) => n.is === 'found' && (TICK_OF[n.what] ?? `trade-${n.what}`) === id)
+
+const isSince = (n: Noted | undefined, { on, at }: { on: string; at?: string | undefined }): boolean =>
+  n !== undefined && `${n.on} ${n.at}` >= `${on} ${at ?? ''}`
+
+/**
+ * Boxed, and still to be closed up: what no trade has cleared, or was found since the “go”, and when. Whoever goes back was not there.
+ */
+export const foundToClose = ({ unmet }: Reckoning, s: Sheet): { item: Item; found: Noted | undefined }[] =>
+  leftToClose(s).length === 0
+    ? []
+    : unmet
+        .map((item) => ({ item, found: foundAs(item, s.site) }))
+        .filter(({ item, found }) => item.paper !== undefined || isSince(found, s.decision ?? { on: '' }))
 
 /** What stands on the list of a mark for another day on which it was gone on with. */
 const goneOn = (day: string): string => `Gone on with on ${day}, with no “go” of that day`

@@ -24,7 +24,7 @@ function kept<T extends object>(fields: { [K in keyof T]: T[K] | undefined }): T
  * The intake as far as the sheet knows it: the yard, the stand and the tag are still to be said. `said`: sentences for whoever receives the box, such as what the heat did.
  */
 export function intakeFrom(s: Sheet, said: readonly string[] = []): Filled {
-  const { work: w, site, job } = s
+  const { work: w, site, job, check } = s
   const removedOn = w.on ?? job.plannedOn
   const removal = kept<Partial<Intake['removal']>>({
     type: site.type,
@@ -32,7 +32,10 @@ export function intakeFrom(s: Sheet, said: readonly string[] = []): Filled {
     outdoorC: w.outdoorC,
     hoursOpenToBoxed:
       w.openedAt === undefined || w.boxedAt === undefined ? undefined : hoursBetween(w.openedAt, w.boxedAt),
-    method: w.method,
+    // What was to take them off, where nobody has said what did: asked on the form of the box itself.
+    method:
+      w.method ??
+      (check.vacuum === 'bee-vacuum' ? 'vacuum' : check.vacuum === 'none' ? 'brushed' : undefined),
     sprayed: site.sprayed,
     site:
       [job.name, job.address]

@@ -24,7 +24,7 @@ import type { Facts } from './item.ts'
 import type { RemovalRow } from './list-page.tsx'
 import { type OtherSheet, otherSheetsOf } from './other-sheets.ts'
 import type { Clash } from './page-foot.tsx'
-import { factsOf } from './sheet-facts.ts'
+import { differing } from './sheet-facts.ts'
 import { isOnGo, isOver, nextPart, type Part, type Stage, stageOf } from './stage.ts'
 import { isUnderWay, ranOut } from './ticked-when.ts'
 import { beganWithoutGo, withoutGoWords } from './without-go.ts'
@@ -245,7 +245,7 @@ const begunAt = ({ work: before }: Sheet, { work: after }: Sheet): string | unde
 export const callBackLines = (s: Sheet, today: string): string[] =>
   (s.callBacks ?? []).map(
     (b) =>
-      `${dayWords(b.on, today)}: ${labelIn(CALLED_BACK, b.what)}${b.note === undefined ? '' : `. ${b.note}`} (${b.by})`,
+      `${dayWords(b.on, today)}: ${labelIn(CALLED_BACK, b.what)}${b.opened === true ? ', and it was opened' : ''}${b.note === undefined ? '' : `. ${b.note}`} (${b.by})`,
   )
 
 /** What somebody else changed of the same part since it was shown; null where nobody did, or said the same (a button tapped twice). */
@@ -265,12 +265,9 @@ export function clashOf(
   const as = (s: Sheet): string => JSON.stringify(typedPart(part, s, frame.units))
   if (as(before.sheet) === as(last.sheet) || as(mine) === as(last.sheet)) return null
   const at = { units: frame.units, today: frame.today, currency: deps.store.settings.get('currency') }
-  const old = new Map(factsOf(part, before.sheet, at))
   return {
     by: last.savedBy,
     when: instantWords(last.savedAt, frame.zone, frame.today),
-    theirs: factsOf(part, last.sheet, at)
-      .filter(([label, value]) => old.get(label) !== value)
-      .map(([label, value]) => ({ label, value })),
+    theirs: differing(part, before.sheet, last.sheet, at).map(([label, value]) => ({ label, value })),
   }
 }

@@ -19,7 +19,7 @@ export const WITHOUT_GO_WORDS: Record<WithoutGo['why'], string> = {
   'could-not-wait': 'It could not wait',
   'open-already': 'It was open already',
   'sent-later': 'Its “go” came here only afterwards',
-  unsaid: 'No “go” stood for it, and nobody has said why bees were taken all the same',
+  unsaid: 'No “go” stood for it, and nobody has said why it was done all the same',
 }
 
 /** 'It could not wait: boards down (Ines, 2026-06-12 09:10)'; null where nobody has said. */

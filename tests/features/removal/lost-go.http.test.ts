@@ -56,7 +56,7 @@ describe('opened under a go that fell', () => {
     expect((await yard.post('/intake', box)).status).toBe(303)
     expect(yard.store.removals.get(ID)?.colonies).toEqual([ID])
     expect(sheet().work.withoutGo).toMatchObject({ why: 'unsaid', by: 'Ines', on: DAY })
-    expect(await words()).toContain('nobody has said why bees were taken all the same')
+    expect(await words()).toContain('nobody has said why it was done all the same')
   })
 
   test('one that nothing fell under is logged with no mark', async () => {

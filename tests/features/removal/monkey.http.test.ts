@@ -263,17 +263,18 @@ test('whatever is tapped, what was begun with a “go” had one, and all that i
   let runs = 0
   await fc.assert(
     fc.asyncProperty(fc.oneof(job, fc.constant(TIDY.job)), day, async (call, steps) => {
-      // Each job has papers and a house of its own: what is on another sheet of the same house is asked of this one too.
+      // Each job has papers, a caller and a house of its own: what is on another sheet of the same house is asked of this one too.
       const paper = String(++runs).padStart(64, '0')
       const own = (fields: Fields): Fields =>
         fields.address === undefined || fields.address === ''
           ? fields
           : { ...fields, address: `${runs}${String(fields.address)}` }
+      const name = `Ottoline Fairweather ${runs}`
       yard.setDay(DAY, '06:00')
       await yard.photos.keep({ ...PHOTO, id: paper })
       const made = await yard.post('/removals/new', {
         ...own(call),
-        name: 'Ottoline Fairweather',
+        name,
         version: '0',
       })
       const path = (made.to ?? '').replace(/\?.*/, '')
@@ -303,7 +304,7 @@ test('whatever is tapped, what was begun with a “go” had one, and all that i
                 (await yard.get(`${path}/second?item=${String(fields.item)}`)).text,
               )?.[1] ?? '')
             : ''
-        const kept = act === 'job' ? { name: 'Ottoline Fairweather', plannedOn: DAY } : {}
+        const kept = act === 'job' ? { name, plannedOn: DAY } : {}
         const photos = fields.photos === PAPER ? { photos: paper } : {}
         await yard.post(`${path}/${act}`, {
           ...kept,

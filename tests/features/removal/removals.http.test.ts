@@ -493,6 +493,7 @@ describe('after the job', () => {
       what: 'honey',
       on: '2026-06-10',
       note: 'At the skirting.',
+      opened: 'no',
     })
     expect(saved.status).toBe(303)
     expect(wordsOf((await yard.get(path)).text)).toContain('Wed 10 Jun: Honey runs. At the skirting. (Ines)')

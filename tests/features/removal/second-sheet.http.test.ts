@@ -214,7 +214,7 @@ describe('two sheets of one house', () => {
     expect(page).toMatch(/Another sheet of this house: Edgar Fairweather .*gas pipe, somebody allergic/)
     const barred = await go()
     expect(barred.status).toBe(422)
-    expect(wordsOf(barred.text)).toContain('what another sheet of this house says')
+    expect(wordsOf(barred.text)).toContain('what another sheet says, looked for again')
     expect((await go([`not-there:gas:${OTHER}`])).status, 'one of two').toBe(422)
     expect((await go([`not-there:allergic:${OTHER}`])).status, 'both by now').toBe(303)
     const { text } = await yard.get(PATH)
