@@ -84,43 +84,51 @@ export function jobsOf(sheets: readonly KeptSheet[], boxed: (id: string) => bool
     if (kept.theirs !== null) before.set(`${kept.id} ${kept.theirs.version}`, kept.theirs)
   }
   const kept: SavedHere[] = []
-  const coloniesOf = (id: string, told: readonly string[]): string[] =>
-    boxed(id) && !told.includes(id) ? [id, ...told] : [...told]
+  const coloniesOf = ({ id, sheet: { boxes = [] } }: SheetVersion, told: readonly string[]): string[] => [
+    ...new Set([...(boxed(id) ? [id] : []), ...told, ...boxes]),
+  ]
+  const save: PhoneJobs['save'] = (id, base, content, { savedAt, savedBy }) => {
+    const parsed = sheetSchema.safeParse(content)
+    if (!parsed.success) return refused(problemsOf(parsed.error, content))
+    const found = known.get(id)
+    if (found !== undefined && canonical(found.last.sheet) === canonical(parsed.data))
+      return { ok: true, version: found.last.version }
+    if (found !== undefined && found.last.version !== base) return { ok: false, newer: found.last }
+    const from = found?.base ?? 0
+    // No form of a version of this phone's bears a number that the server gives: it is known by what it says.
+    const last = { id, version: from + fractionOf(parsed.data), savedAt, savedBy, sheet: parsed.data }
+    known.set(id, { base: from, last, colonies: found?.colonies ?? [] })
+    kept.push({ id, base: from, version: last })
+    return { ok: true, version: last.version }
+  }
 
   return {
     kept,
     list: () =>
-      [...known.values()].map(({ last, colonies }) => ({ ...last, colonies: coloniesOf(last.id, colonies) })),
+      [...known.values()].map(({ last, colonies }) => ({ ...last, colonies: coloniesOf(last, colonies) })),
     get(id) {
       const found = known.get(id)
       if (found === undefined) return null
       const { sheet: _sheet, ...version } = found.last
-      return { last: found.last, versions: [version], colonies: coloniesOf(id, found.colonies) }
+      return { last: found.last, versions: [version], colonies: coloniesOf(found.last, found.colonies) }
     },
     version(id, version) {
       const last = known.get(id)?.last
       return last?.version === version ? last : (before.get(`${id} ${version}`) ?? null)
     },
-    save(id, base, content, { savedAt, savedBy }) {
-      const parsed = sheetSchema.safeParse(content)
-      if (!parsed.success) return refused(problemsOf(parsed.error, content))
-      const found = known.get(id)
-      if (found !== undefined && canonical(found.last.sheet) === canonical(parsed.data))
-        return { ok: true, version: found.last.version }
-      if (found !== undefined && found.last.version !== base) return { ok: false, newer: found.last }
-      const from = found?.base ?? 0
-      // No form of a version of this phone's bears a number that the server gives: it is known by what it says.
-      const last = { id, version: from + fractionOf(parsed.data), savedAt, savedBy, sheet: parsed.data }
-      known.set(id, { base: from, last, colonies: found?.colonies ?? [] })
-      kept.push({ id, base: from, version: last })
-      return { ok: true, version: last.version }
-    },
+    save,
     withoutGo: (since) =>
       [...known.values()]
         .map((k) => k.last)
         .filter(({ sheet, savedAt }) => sheet.work.withoutGo !== undefined && savedAt >= since),
-    // Another box of a job is linked by the server alone: without signal it is logged as the first one was, or later.
-    link: () => {},
-    ofColony: (colony) => (known.has(colony) ? colony : null),
+    link(id, colony, stamp) {
+      const found = known.get(id)?.last
+      if (found !== undefined)
+        save(id, found.version, { ...found.sheet, boxes: [...(found.sheet.boxes ?? []), colony] }, stamp)
+    },
+    ofColony: (colony) =>
+      [...known.values()].find(({ last, colonies }) =>
+        [last.id, ...coloniesOf(last, colonies)].includes(colony),
+      )?.last.id ?? null,
   }
 }

@@ -15,7 +15,7 @@ type Tree = Record<string, unknown>
 
 const PARTS = ['job', 'site', 'agreement', 'check', 'work'] as const
 /** Said at different times by different people: both are kept. */
-const ADDING_UP = new Set(['check.clearances', 'site.noted', 'callBacks'])
+const ADDING_UP = new Set(['check.clearances', 'site.noted', 'callBacks', 'boxes'])
 /** Lists of what is there, or signed for: one's additions and the other's, less what either took off. */
 const FOUND = new Set([
   'check.seconds',
@@ -115,7 +115,7 @@ export function mergeSheets(base: Sheet, mine: Sheet, theirs: Sheet): Merged {
     check.done = []
     delete check.wires
   }
-  for (const key of ['decision', 'ended', 'callBacks'] as const) {
+  for (const key of ['decision', 'ended', 'callBacks', 'boxes'] as const) {
     const value = field(key, base[key], mine[key], theirs[key])
     if (value !== undefined) merged[key] = value
   }

@@ -294,6 +294,8 @@ export const sheet = z.strictObject({
   work,
   ended: z.optional(ended),
   callBacks: z.optional(z.array(callBack).check(z.maxLength(50))),
+  /** Colonies beside the first that came of it, where a phone logged them: the sheet brings what links them. */
+  boxes: z.optional(z.array(text(40)).check(z.maxLength(40))),
 })
 
 export type Job = z.infer<typeof job>

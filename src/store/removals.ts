@@ -165,6 +165,7 @@ export function removalsOf(connection: Connection): Removals {
     db.insert(removalSheet)
       .values({ sheet: id, version, ...stamp, payload })
       .run()
+    for (const colony of content.boxes ?? []) link({ ...stamp, id, colony: colony as ColonyId })
     return { ok: true, version }
   }
 

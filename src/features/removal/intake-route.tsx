@@ -31,6 +31,7 @@ import { unmetWords } from './decide.ts'
 import { WITHOUT_GO_FIELDS } from './fields.ts'
 import { whoAndWhen } from './found-kept.ts'
 import { heatToBees } from './heat.ts'
+import { freshOf } from './not-saved.ts'
 import { stampOf } from './sheet-handlers.ts'
 import { sinceMark } from './since-mark.ts'
 import { intakeFrom } from './to-intake.ts'
@@ -59,7 +60,8 @@ const isOnLostGo = ({ last, colonies }: Saved): boolean =>
   hasLostGo(last.sheet) && (last.sheet.work.boxedAt === undefined || colonies.length > 0)
 
 /** The box is in the yard whatever anybody says: it is kept, and the job marked, with a reason where one was tapped. */
-function mark(c: AppContext, deps: PageDeps, { id, last }: Saved, typed: Typed): void {
+function mark(c: AppContext, deps: PageDeps, saved: Saved, typed: Typed): void {
+  const { id, last } = freshOf(deps, saved)
   const { raw } = fieldsIn(WITHOUT_GO_FIELDS, typed, c.var.frame.units, 'withoutGo.')
   const kind = otherKind(last.sheet, one(typed, 'removal.type'))
   const unmet = [...(kind === null ? [] : [kind]), ...unmetWords(reckoningOf(c, deps, last.sheet))].slice(

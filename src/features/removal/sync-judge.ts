@@ -7,16 +7,19 @@ import {
   beginsIn,
   type Decision,
   type Grave,
+  hasLostGo,
   type Noted,
   type Sheet,
   unfallen,
   type WithoutGo,
+  withMark,
 } from '../../records/index.ts'
 import type { SavedSheet } from '../../store/index.ts'
 import { timeIn } from '../../time-of-day.ts'
 import { isOtherwise } from './as-read.ts'
 import { beforeCut, type Reckoning } from './before-cut.ts'
-import { clearanceProblems, decisionProblems, refusedBefore } from './decide.ts'
+import { clearanceProblems, decisionProblems, refusedBefore, unmetWords } from './decide.ts'
+import { whoAndWhen } from './found-kept.ts'
 import { goneFrom, stays, whyFits } from './grave.ts'
 import { hazardsFound } from './hazards.ts'
 import { HEAT_AT_START } from './heat.ts'
@@ -24,7 +27,7 @@ import { heatSince, isPast } from './heat-read.ts'
 import { placeOf, samePlace } from './place.ts'
 import { secondProblems } from './second.ts'
 import { isOfAnotherJob, knownAt, momentNow } from './sheet-handlers.ts'
-import { blanksNow, stoodOn, wentAhead } from './view.ts'
+import { blanksNow, reckoningOf, stoodOn, wentAhead } from './view.ts'
 import { GRAVE_WORDS, HAZARD_WORDS, showsIn } from './words.ts'
 
 /**
@@ -230,6 +233,14 @@ export function fallenNow(
     return s
   const { writtenAt: _, ...fell } = momentNow(c, deps)
   return { ...s, decision: { ...d, fell } }
+}
+
+/** Another box came of it whose “go” has fallen: the job is marked, as it is by a form. */
+export function withBoxes(c: AppContext, deps: PageDeps, before: Sheet, s: Sheet, id: string): Sheet {
+  const more = s.boxes?.some((box) => before.boxes?.includes(box) !== true) === true
+  return more && hasLostGo(s)
+    ? withMark(s, { ...whoAndWhen(c, deps), unmet: unmetWords(reckoningOf(c, deps, s, id)).slice(0, 40) })
+    : s
 }
 
 /** Decided before the book went back to a backup: what was found in between is not in it. */

@@ -9,7 +9,7 @@ import { keepFound } from './found-kept.ts'
 import { answersTo, goneFrom, withNoted } from './grave.ts'
 import { asSeenHere, isUnclocked, withoutHours, withTickedAt } from './seen-here.ts'
 import { isElsewhere, momentNow } from './sheet-handlers.ts'
-import { fallenNow, goneUnsaid, honest, sentProblems, withKept } from './sync-judge.ts'
+import { fallenNow, goneUnsaid, honest, sentProblems, withBoxes, withKept } from './sync-judge.ts'
 import { withWords, writtenAnew } from './written.ts'
 
 const sent = z.strictObject({
@@ -84,22 +84,18 @@ export function removalSync(deps: PageDeps): Hono<Env> {
     const problems = sentProblems(c, deps, known, mine, found, { id, absent })
     if (problems.length > 0) return refuse(problems)
     const stamp = { savedAt: deps.clock().toISOString(), savedBy: signedIn(c) }
-    const result = removals.save(
+    const seen = asSeenHere(c, deps, {
       id,
-      last?.version ?? 0,
-      asSeenHere(c, deps, {
-        id,
-        known,
-        merged: honest(
-          fallenNow(c, deps, noticed(before, merged), id, { read: readBy(merged.decision), before }),
-          deps.clock().toISOString(),
-          momentNow(c, deps),
-        ),
-        found,
-        unseen: elsewhere || unclocked,
-      }),
-      stamp,
-    )
+      known,
+      merged: honest(
+        fallenNow(c, deps, noticed(before, merged), id, { read: readBy(merged.decision), before }),
+        deps.clock().toISOString(),
+        momentNow(c, deps),
+      ),
+      found,
+      unseen: elsewhere || unclocked,
+    })
+    const result = removals.save(id, last?.version ?? 0, withBoxes(c, deps, before, seen, id), stamp)
     if (!result.ok)
       return 'problems' in result
         ? c.json({ problems: result.problems }, 422)
