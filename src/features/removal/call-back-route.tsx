@@ -85,7 +85,11 @@ const CallBackPage = ({ frame, form, path, name }: EndProps) => (
     labels={(field) => CALL_BACK_FIELDS[field as 'on']?.label ?? ''}
     ids={[]}
   >
-    <Fields form={form} frame={frame} of={CALL_BACK_FIELDS} show={['what', 'on', 'opened', 'why', 'note']} />
+    <Fields form={form} frame={frame} of={CALL_BACK_FIELDS} show={['what', 'on', 'opened']} />
+    <div class="when-opened">
+      <Fields form={form} frame={frame} of={CALL_BACK_FIELDS} show={['why']} />
+    </div>
+    <Fields form={form} frame={frame} of={CALL_BACK_FIELDS} show={['note']} />
     <p class="hint">
       What was opened has a sheet of its own, which comes next. Is it still to be opened? Begin with{' '}
       <a href="/removals/new">a new call</a>: looks, heat, people and “go” are its own.
