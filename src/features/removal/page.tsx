@@ -42,7 +42,6 @@ export interface RemovalProps {
   /** When this phone last heard of the job; null where the server made this page. */
   heard: Heard | null
   clash: Clash | null
-  next: Part | 'intake' | null
   colonies: { tag: string; path: string }[]
   versions: { version: number; by: string; when: string }[]
   older: { version: number; last: number } | null

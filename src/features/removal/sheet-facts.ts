@@ -1,6 +1,6 @@
 /** What a part of a removal sheet says, as label and value. */
 
-import { GRAVE, type Grave, priceWords, type Sheet } from '../../records/index.ts'
+import { priceWords, type Sheet } from '../../records/index.ts'
 import {
   BROOD_CARE,
   CELLS_AT_REMOVAL,
@@ -18,9 +18,7 @@ import {
   type Units,
   weight,
 } from '../../words/index.ts'
-import { sameOne } from './hazards.ts'
 import { TICKED } from './item.ts'
-import { notThere } from './other-sheets.ts'
 import type { Part } from './stage.ts'
 import { hoursBetween } from './to-intake.ts'
 import { withoutGoWords } from './without-go.ts'
@@ -46,7 +44,6 @@ import {
   WAY_UP,
   YES_NO,
 } from './words.ts'
-import { notHere } from './written.ts'
 
 export type Fact = [label: string, value: string]
 
@@ -185,13 +182,7 @@ const FACTS: Record<Part, (s: Sheet, at: FactsContext) => Row[]> = {
       'Checked',
       [
         ...TICKED.filter((id) => c.done?.includes(id)).map((id) => TICKS[id].toLowerCase()),
-        ...saidAgain('not here', (g) =>
-          c.done?.some((d) => d === notHere(g) || d.startsWith(notThere(g, { id: '' }))),
-        ),
-        ...(c.done?.some((d) => d.startsWith('not-there:stopped:'))
-          ? ['not so here: why it was stopped on another sheet']
-          : []),
-        ...saidAgain('the same', (g) => c.done?.includes(sameOne(g))),
+        ...new Set((c.done ?? []).flatMap(saidAgain)),
       ].join(', '),
     ],
     [
@@ -265,9 +256,19 @@ const FACTS: Record<Part, (s: Sheet, at: FactsContext) => Row[]> = {
   ],
 }
 
-/** 'not here: gas pipe' */
-const saidAgain = (what: string, of: (g: Grave) => boolean | undefined): string[] =>
-  GRAVE.filter(of).map((g) => `${what}: ${GRAVE_WORDS[g].toLowerCase()}`)
+const AGAIN: Readonly<Record<string, string>> = {
+  'not-here': 'not here',
+  'not-there': 'not here',
+  same: 'the same',
+}
+
+/** What is ticked of a question about one thing: 'not here: gas pipe' */
+function saidAgain(tick: string): string[] {
+  const [kind = '', what = ''] = tick.split(':')
+  const said = AGAIN[kind]
+  const words = (GRAVE_WORDS as Readonly<Record<string, string>>)[what] ?? 'why another sheet was stopped'
+  return said === undefined ? [] : [`${said}: ${words.toLowerCase()}`]
+}
 
 const paid = (
   amount: number | undefined,

@@ -96,7 +96,6 @@ export function showSheet(
       signed={signed}
       heard={heard}
       clash={clash ?? null}
-      next={nextPart(stage, sheet)}
       colonies={colonyLinks(deps, saved.colonies)}
       versions={saved.versions.map((v) => ({
         version: v.version,
