@@ -197,7 +197,7 @@ function lookedAgain(sheet: Sheet, others: readonly OtherSheet[]): Again[] {
             {
               id: stoppedThere(o),
               asks: `“${o.asks}”: is that so here?`,
-              why: `Why the sheet of ${o.name}, same house, was stopped.`,
+              why: `On the sheet of ${o.name}, same house, which was stopped.`,
               not: 'Looked: not so',
               here: 'It is so',
             },

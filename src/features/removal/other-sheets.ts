@@ -143,7 +143,7 @@ export function otherSheets(s: Sheet, others: readonly OtherSheet[], today: stri
     ? MET
     : {
         state: 'unsaid',
-        why: 'Another sheet of this house says more, or was stopped: look, read and ask again, and tap what is so.',
+        why: 'Another sheet of this house says more, or was stopped: look, ask and read, and tap what is so.',
         moved: true,
       }
 }

@@ -223,7 +223,7 @@ export function written(s: Sheet, today: string): Facts {
   if (asked.length === 0)
     return {
       state: 'unsaid',
-      why: 'Read once more what was noted; if it says of danger, tap it where it is asked.',
+      why: 'Read what was noted, and tap what it says of danger.',
     }
   const words = asked.map((w) => `${w.says}${wrote(s, w)}`)
   return {
