@@ -73,6 +73,7 @@ const CAREFUL: Record<string, Choose> = {
   'check.vacuum': worse('shop-vacuum'),
   'check.wires': worse('near', 'unknown'),
   'work.outdoorC': by(Math.max),
+  'work.temper': worse(5, 4),
 }
 
 /** Both sides of a part; what one of them says of an earlier day or hour than the other, as if it had said nothing. */

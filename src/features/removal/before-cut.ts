@@ -10,7 +10,7 @@ import type { Protocol } from '../../recovery/index.ts'
 import { isTooOld } from '../../time-of-day.ts'
 import { heatOf, type Shows } from './forecast.ts'
 import { cuts, takesBlade, tradeFacts } from './hazards.ts'
-import { type Facts, ITEMS, type Item, type ItemId, TICKED, type TickedId } from './item.ts'
+import { type Facts, ITEMS, type Item, type ItemId, MET, NOT_NEEDED, TICKED, type TickedId } from './item.ts'
 import { oldBuilding, servicesLocated, wiresNear } from './looked-for.ts'
 import { type OtherSheet, otherSheets } from './other-sheets.ts'
 import { bystandersAsked, temperAsked, tickedFacts } from './people.ts'
@@ -166,9 +166,7 @@ function factsOf(id: ItemId, s: Sheet, { protocol, shows, today, others, late, b
     case 'vacuum':
       return vacuum(s)
     case 'cut-depth':
-      return cuts(s) && takesBlade(s)
-        ? depth(s, protocol.cutMarginMm, shows)
-        : told('not-needed', 'Nothing is cut.')
+      return cuts(s) && takesBlade(s) ? depth(s, protocol.cutMarginMm, shows) : NOT_NEEDED
     case 'bystanders':
       return bystandersAsked(s, today)
     case 'temper':
@@ -186,30 +184,28 @@ function factsOf(id: ItemId, s: Sheet, { protocol, shows, today, others, late, b
     case 'caller':
       return caller(s)
     default:
-      if (isShort(s)) return told('not-needed', 'A swarm in the open: sign one where you charge for it.')
+      if (isShort(s)) return NOT_NEEDED
       return s.agreement.signature === undefined
         ? told(
             'unsaid',
             'What is and is not included is not agreed yet: have it signed, on paper or on the screen.',
           )
-        : met()
+        : MET
   }
 }
 
-const met = (why = ''): Facts => told('met', why)
+const met = (why: string): Facts => told('met', why)
 const told = (state: Facts['state'], why: string): Facts => ({ state, why })
 
 function vacuum(s: Sheet): Facts {
   if (s.check.vacuum === undefined)
-    return cuts(s)
-      ? told('unsaid', 'Not said yet how the bees come off.')
-      : told('not-needed', 'Nothing is cut; a swarm is shaken or brushed.')
+    return cuts(s) ? told('unsaid', 'Not said yet how the bees come off.') : NOT_NEEDED
   return s.check.vacuum === 'shop-vacuum'
     ? told(
         'unmet',
         'A shop vacuum kills them: only a vacuum made for bees, with airflow that can be turned down, a soft box, no liquid honey; or a brush.',
       )
-    : met()
+    : MET
 }
 
 /** Boards, plaster and brick of one layer are thinner (judgement): thicker is a slip of the unit, or no work for a blade. */
@@ -245,13 +241,12 @@ function sprayed(s: Sheet): Facts {
     return met('Not known: look for dead bees below, and treat the comb as sprayed where there are many.')
   return s.site.sprayed === 'yes'
     ? met('Sprayed: keep no comb and no honey, feed none of it, and keep robbers off what is thrown away.')
-    : met()
+    : MET
 }
 
 function caller(s: Sheet): Facts {
-  if (s.job.caller === undefined || s.job.caller === 'owner')
-    return told('not-needed', 'The owner called, or it was not said.')
+  if (s.job.caller === undefined || s.job.caller === 'owner') return NOT_NEEDED
   return s.agreement.signature === undefined
     ? told('unsaid', 'Whoever called does not own the place: ask the owner before anything is opened.')
-    : met('Signed.')
+    : MET
 }

@@ -2,7 +2,7 @@
 
 import type { Child } from 'hono/jsx'
 import { Choices, Fields, type FormState, idOf, many, one } from '../../forms/index.ts'
-import { type Grave, hasBegun, type Sheet } from '../../records/index.ts'
+import { hasBegun, type Sheet } from '../../records/index.ts'
 import { unitOf } from '../../words/index.ts'
 import { waysOut } from './as-known.ts'
 import { DECISION_FIELDS, HANGS, HEARD_FIELDS, PART_FIELDS, TEMPERED } from './fields.ts'
@@ -11,11 +11,19 @@ import { forecastOver } from './forecast.ts'
 import { FORECAST_ROWS } from './form.ts'
 import { askedSame, cuts, sameOne } from './hazards.ts'
 import { TICKED } from './item.ts'
-import { againField } from './looked-again.ts'
+import { againField, isHere } from './looked-again.ts'
 import { notesOf, readNotes } from './notes-read.ts'
-import { notThere, type OtherSheet, sharing, stoppedThere } from './other-sheets.ts'
+import {
+  notThere,
+  type OtherSheet,
+  readOf,
+  readThere,
+  sharing,
+  stoppedThere,
+  type Told,
+} from './other-sheets.ts'
 import type { PartFieldsProps } from './part-fields.tsx'
-import { AS_TOLD, notAsked } from './people.ts'
+import { AS_TOLD, isAsked } from './people.ts'
 import { factsOf } from './sheet-facts.ts'
 import { isShort } from './stage.ts'
 import { GRAVE_WORDS, TICKS } from './words.ts'
@@ -111,47 +119,55 @@ const Tick = ({ form, name, value, what, children }: TickProps) => (
 )
 
 /** Only what this job asks for, each with what it takes to be so. */
-const Checklist = ({ form, sheet: saved }: PartFieldsProps) => {
-  const sheet = andSaid(saved, one(form.typed, 'reason'))
-  const notes = hasBegun(sheet) ? [] : notesOf(sheet)
+const Checklist = ({ form, sheet, others }: PartFieldsProps) => {
+  const own = hasBegun(sheet) ? [] : notesOf(sheet)
+  const notes = [
+    ...(own.length === 0 ? [] : [[readNotes(sheet), 'all it says of danger is tapped', own] as const]),
+    ...readOf(sheet, others).map(
+      (o) => [readThere(o), `the sheet of ${o.name}, same house`, o.notes] as const,
+    ),
+  ]
   return (
     <fieldset class="field choices checklist" id={idOf('done')}>
       <legend>Tap what you see is so, now</legend>
-      {TICKED.filter((id) => notAsked(id, sheet) === undefined).map((id) => (
+      {TICKED.filter((id) => isAsked(id, sheet)).map((id) => (
         <Tick form={form} name="done" value={id} what={TICKS[id]}>
           {AS_TOLD[id]}
         </Tick>
       ))}
-      {notes.length === 0 ? null : (
-        <Tick form={form} name="done" value={readNotes(sheet)} what="Read: all it says of danger is tapped">
-          {notes.map((n) => `“${n}”`).join(' ')}
+      {notes.map(([id, what, texts]) => (
+        <Tick form={form} name="done" value={id} what={`Read: ${what}`}>
+          {texts.map((n) => `“${n}”`).join(' ')}
         </Tick>
-      )}
+      ))}
     </fieldset>
   )
 }
 
 /** What is looked for again: each with two answers, never a box among those that one wants ticked. */
-const LookedAgain = ({ form, sheet: saved, others }: PartFieldsProps) => (
-  <>
-    {lookedAgain(andSaid(saved, one(form.typed, 'reason')), others).map(
-      ({ id, asks, why, not = 'Looked: not here', here = 'It is here' }) => (
-        <Choices
-          form={form}
-          name={againField(id)}
-          label={asks}
-          hint={why}
-          across={2}
-          choices={[
-            { value: 'not', label: not },
-            { value: 'here', label: here },
-          ]}
-          standing={many(form.typed, 'done').includes(id) ? 'not' : ''}
-        />
-      ),
-    )}
-  </>
-)
+const LookedAgain = ({ form, sheet: saved, others }: PartFieldsProps) => {
+  const ticked = many(form.typed, 'done')
+  return (
+    <>
+      {lookedAgain(andSaid(saved, one(form.typed, 'reason')), others).map(
+        ({ id, asks, why, not = 'Looked: not here', here = 'It is here' }) => (
+          <Choices
+            form={form}
+            name={againField(id)}
+            label={asks}
+            hint={why}
+            across={2}
+            choices={[
+              { value: 'not', label: not },
+              { value: 'here', label: here },
+            ]}
+            standing={ticked.includes(id) ? 'not' : ticked.includes(isHere(id)) ? 'here' : ''}
+          />
+        ),
+      )}
+    </>
+  )
+}
 
 interface Again {
   id: string
@@ -163,8 +179,7 @@ interface Again {
 
 /** What is looked for again for what somebody wrote, or another sheet says. */
 function lookedAgain(sheet: Sheet, others: readonly OtherSheet[]): Again[] {
-  const again = 'Where it is, tap it where it is asked too.'
-  const isHere = (what: Grave): string => `${GRAVE_WORDS[what]}: is it here?`
+  const asksOf = (what: Told): string => `${GRAVE_WORDS[what]}: is it here?`
   return [
     ...askedSame(sheet).map((c) => ({
       id: sameOne(c.hazard),
@@ -175,14 +190,14 @@ function lookedAgain(sheet: Sheet, others: readonly OtherSheet[]): Again[] {
     })),
     ...writtenOn(sheet).map(({ what, was }) => ({
       id: notHere(what),
-      asks: isHere(what),
-      why: `In the words of this sheet${was}. ${again}`,
+      asks: asksOf(what),
+      why: `In the words of this sheet${was}.`,
     })),
     ...others.flatMap((o) => [
       ...o.what.map((g) => ({
         id: notThere(g, o),
-        asks: isHere(g),
-        why: `On another sheet ${sharing(o)}: ${o.name}. ${again}`,
+        asks: asksOf(g),
+        why: `On another sheet ${sharing(o)}: ${o.name}.`,
       })),
       ...(o.asks === undefined
         ? []

@@ -8,6 +8,7 @@ import { asRead } from './as-read.ts'
 import { decisionProblems, refusedBefore, unmetWords } from './decide.ts'
 import { DECISION_FIELDS } from './fields.ts'
 import { schemaProblems } from './form.ts'
+import { stillRead } from './notes-read.ts'
 import { placeOf } from './place.ts'
 import { isElsewhere, keep, momentNow, type Saved } from './sheet-handlers.ts'
 import { reckoningOf } from './view.ts'
@@ -84,7 +85,10 @@ export function decide(
       },
     ]
   const wrong = [...decisionProblems(made, reckoning, sheet), ...(heard?.problems ?? [])]
-  if (wrong.length === 0)
-    keep(c, deps, saved, withWords(sheet, { ...sheet, decision: made }, momentNow(c, deps)))
+  if (wrong.length === 0) {
+    const decided = { ...sheet, decision: made }
+    const read = made.is === 'go' ? stillRead(sheet, decided) : decided
+    keep(c, deps, saved, withWords(sheet, read, momentNow(c, deps)))
+  }
   return wrong
 }

@@ -52,9 +52,7 @@ export function keepFound(
     ...heldBack(sheet.decision, same ? undefined : mine.decision, fell),
   })
   const go = after.decision
-  // The way in holds nobody back; what is written there is read.
-  const rest = { ...both, job: { ...both.job, wayIn: sheet.job.wayIn } }
-  const falls = go?.is === 'go' && go.fell === undefined && go.on === fell.on && isOtherwise(sheet, rest)
+  const falls = go?.is === 'go' && go.fell === undefined && go.on === fell.on && isOtherwise(sheet, both)
   const kept = falls ? { ...after, decision: { ...go, fell } } : after
   if (JSON.stringify(kept) !== JSON.stringify(sheet))
     deps.store.removals.save(id, last.version, kept, stampOf(c, deps))

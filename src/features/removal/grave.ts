@@ -31,8 +31,11 @@ const isOn = (s: Sheet, what: Grave): boolean => graveOn(s).includes(what)
 
 /** What a change takes off. */
 export const goneFrom = (before: Sheet, after: Sheet): Grave[] => {
-  const still = graveOn(after)
-  return graveOn(before).filter((g) => !still.includes(g))
+  // How they behave at work neither comes nor goes with the box.
+  const boxed = [before, after].some(({ work }) => work.boxedAt !== undefined)
+  const on = (s: Sheet): Grave[] => graveOn(boxed ? { ...s, work: {} } : s)
+  const still = on(after)
+  return on(before).filter((g) => !still.includes(g))
 }
 
 /**

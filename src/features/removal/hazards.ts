@@ -6,7 +6,7 @@ import { daysBetween } from '../../days.ts'
 import type { Clearance, Grave, Noted, Sheet, Trade, TradeHazard } from '../../records/index.ts'
 import { TRADE_HAZARDS } from '../../records/index.ts'
 import { fractionOf } from '../../store/index.ts'
-import type { Facts } from './item.ts'
+import { type Facts, NOT_NEEDED } from './item.ts'
 import { placeOf, samePlace, tickedHere } from './place.ts'
 import { hangsInWords } from './swarm.ts'
 
@@ -230,7 +230,7 @@ const told = (hazard: TradeHazard): string =>
   `${STOP[hazard].charAt(0).toUpperCase()}${STOP[hazard].slice(1)}.`
 
 export function tradeFacts(s: Sheet, hazard: TradeHazard, today: string): Facts {
-  if (!hazardsFound(s).includes(hazard)) return { state: 'not-needed', why: 'Not found.' }
+  if (!hazardsFound(s).includes(hazard)) return NOT_NEEDED
   const cleared = clearanceOf(s, hazard)
   const unmet = (why: string): Facts => ({ state: 'unmet', why: `${told(hazard)}${why}`, paper: hazard })
   if (cleared === undefined) return unmet(reopened(s, hazard))

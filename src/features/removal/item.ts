@@ -68,6 +68,12 @@ export interface Facts {
   paper?: TradeHazard
 }
 
+/** Not asked at this job, and said nowhere. */
+export const NOT_NEEDED: Facts = { state: 'not-needed', why: '' }
+
+/** Its name says all of it. */
+export const MET: Facts = { state: 'met', why: '' }
+
 export interface Item extends Facts {
   id: ItemId
   what: string

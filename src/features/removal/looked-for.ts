@@ -4,7 +4,7 @@
  */
 import type { Sheet } from '../../records/index.ts'
 import { cuts, hasReport, isCutInto } from './hazards.ts'
-import type { Facts } from './item.ts'
+import { type Facts, MET, NOT_NEEDED } from './item.ts'
 import { lookedHere, saysWall, tickedHere } from './place.ts'
 
 /** With no word for the wall, a look at the north wall would stand for the south wall. */
@@ -38,7 +38,7 @@ const howLooked = ({ behind, behindHow }: Sheet['site']): string | null =>
         : null
 
 export function servicesLocated(s: Sheet, today: string): Facts {
-  if (!cuts(s)) return { state: 'not-needed', why: 'Nothing is cut.' }
+  if (!cuts(s)) return NOT_NEEDED
   if (s.site.behind === undefined)
     return {
       state: 'unsaid',
@@ -53,9 +53,7 @@ export function servicesLocated(s: Sheet, today: string): Facts {
     }
   if (!lookedHere(s, 'behind', today)) return { state: 'unsaid', why: ELSEWHERE, moved: true }
   const how = howLooked(s.site)
-  return how === null
-    ? { state: 'met', why: 'Looked for and written down.' }
-    : { state: 'unsaid', why: how, moved: true }
+  return how === null ? MET : { state: 'unsaid', why: how, moved: true }
 }
 
 /**
@@ -81,10 +79,10 @@ export function wiresNear(s: Sheet, today: string, late = false): Facts {
 
 /** 1980: after it neither was common in new houses of most countries (common practice; local codes differ). */
 export function oldBuilding(s: Sheet, today: string): Facts {
-  if (!cuts(s)) return { state: 'not-needed', why: 'Nothing is cut.' }
+  if (!cuts(s)) return NOT_NEEDED
   if (s.site.hazards !== undefined && !saysWall(s)) return NO_WALL
   if (lookedHere(s, 'hazards', today)) {
-    if (isKnown(s, today)) return { state: 'met', why: 'Looked for and written down.' }
+    if (isKnown(s, today)) return MET
     return s.site.oldHow === 'tested'
       ? {
           state: 'unsaid',

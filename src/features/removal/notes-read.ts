@@ -6,15 +6,36 @@ import { hasBegun, type Sheet } from '../../records/index.ts'
 import { fingerprint } from '../../store/index.ts'
 import { tickedHere } from './place.ts'
 
-/** What was told and noted of the place, the bees and the people; not where it is and what is cut, which stand in the head. */
-export const notesOf = ({ job, site }: Sheet): string[] =>
+/**
+ * Every free text of a sheet but names, how somebody is reached, and where it is and what is cut, which stand above “Go”: a test
+ * holds it against the schema. Why somebody refused or had it wait stays a note until the next “go” has answered it.
+ */
+export const notesOf = ({
+  job,
+  site,
+  agreement,
+  check,
+  decision: d,
+  work,
+  callBacks = [],
+}: Sheet): string[] =>
   [
     job.told,
+    job.wayIn,
     site.sprayedNote,
     site.bystandersNote,
     site.foundNote,
     site.behindNote,
+    site.entrance,
     site.otherEntrances,
+    agreement.extra,
+    check.clearedBy,
+    ...(check.seconds ?? []).map((x) => x.reason),
+    d?.is === 'go' ? undefined : d?.reason,
+    d?.is === 'go' && d.fell === undefined ? undefined : d?.over?.reason,
+    work.left,
+    work.note,
+    ...callBacks.map((b) => b.note),
   ].filter((text) => text !== undefined)
 
 /** As somebody taps it before the cut. 'read:4f1k2m9a': other words, another tap. */
@@ -25,3 +46,10 @@ export const notesUnread = (s: Sheet, today: string): boolean =>
   !hasBegun(s) &&
   notesOf(s).length > 0 &&
   !(tickedHere(s, today) && s.check.done?.includes(readNotes(s)) === true)
+
+/** Whoever has read all of it has read what a “go” leaves of it: it answers the reason of the decision before it. */
+export function stillRead(before: Sheet, after: Sheet): Sheet {
+  const left = notesOf(after).length === 0 ? [] : [readNotes(after)]
+  const done = after.check.done?.flatMap((d) => (d === readNotes(before) ? left : [d]))
+  return done === undefined ? after : { ...after, check: { ...after.check, done } }
+}

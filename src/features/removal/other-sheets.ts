@@ -7,20 +7,29 @@ import {
   type Decision,
   EMPTY_SHEET,
   type Grave,
+  hasBegun,
   type Shared,
   type Sheet,
   sharedBy,
   sheetName,
   TRADE_HAZARDS,
 } from '../../records/index.ts'
+import { fingerprint } from '../../store/index.ts'
 import { tappedAt } from './hazards.ts'
-import type { Facts } from './item.ts'
+import { type Facts, MET, NOT_NEEDED } from './item.ts'
+import { notesOf } from './notes-read.ts'
 import { fierce, saidFierce } from './people.ts'
 import { tickedHere } from './place.ts'
 import { namesHazard, writtenIn } from './written.ts'
 
+/** What can kill, or was done to the bees: what one sheet of a house says and another has to ask. */
+export type Told = Grave | 'sprayed'
+
+/** Of a job that is done, what stays in the house. */
+const STAYS: readonly Told[] = [...TRADE_HAZARDS, 'old']
+
 /** What a house keeps whichever wall it is, or whoever called, and bees that are fierce on one side of it: not a ladder. */
-const OF_THE_HOUSE: readonly Grave[] = [...TRADE_HAZARDS, 'allergic', 'children', 'fierce']
+const OF_THE_HOUSE: readonly Told[] = [...STAYS, 'allergic', 'children', 'fierce', 'sprayed']
 
 /** A sheet of the same house, and what of it is not on this one. */
 export interface OtherSheet {
@@ -28,7 +37,9 @@ export interface OtherSheet {
   name: string
   /** Why it is asked about here. */
   shares: Shared
-  what: Grave[]
+  what: Told[]
+  /** Its notes that are not on this one. */
+  notes: string[]
   /** It was refused, or waits; or why it ended. */
   stopped?: Decision | string
   /** Why, in words that name nothing which could be asked by itself. */
@@ -40,30 +51,42 @@ export const sharing = ({ shares }: Pick<OtherSheet, 'shares'>): string =>
   shares === 'house' ? 'of this house' : `with the same ${shares}`
 
 /** As somebody taps it before the cut, of one other sheet: what the next one says, or this one later, is asked by itself. */
-export const notThere = (what: Grave, { id }: Pick<OtherSheet, 'id'>): string => `not-there:${what}:${id}`
+export const notThere = (what: Told, { id }: Pick<OtherSheet, 'id'>): string => `not-there:${what}:${id}`
 
 /** The same of why it was stopped; said again later, it is asked again. */
 export const stoppedThere = ({ id, stopped }: OtherSheet): string =>
   `not-there:stopped:${id}${typeof stopped === 'object' && stopped.at !== undefined ? `:${stopped.at}` : ''}`
 
+/** Its notes, read here: by one tap that is of exactly these words. */
+export const readThere = ({ id, notes }: Pick<OtherSheet, 'id' | 'notes'>): string =>
+  `read-there:${id}:${fingerprint(notes).toString(36)}`
+
 /** Days after a job for which what it found in the house still counts there: pipes and asbestos do not leave with the bees (judgement). */
 const STAYS_DAYS = 90
 
-const tappedOn = (s: Sheet): Grave[] => {
-  const tapped: readonly string[] = [...tappedAt(s), ...(saidFierce(s) ? ['fierce'] : [])]
+const tappedOn = (s: Sheet): Told[] => {
+  const { old, oldHow, sprayed } = s.site
+  const tapped: readonly string[] = [
+    ...tappedAt(s),
+    ...(saidFierce(s) ? ['fierce'] : []),
+    // “Tested” and “not cut into” are said of an old one.
+    ...(old === 'yes' || (old !== 'no' && oldHow !== undefined) ? ['old'] : []),
+    ...(sprayed === 'yes' ? ['sprayed'] : []),
+  ]
   return OF_THE_HOUSE.filter((g) => tapped.includes(g))
 }
 
 /** What another sheet says and this one does not: tapped there, or in somebody's words, those of a refusal among them. */
-function moreOn(other: Sheet, s: Sheet): Grave[] {
-  const own = [...tappedOn(s), ...(fierce(s) ? ['fierce'] : [])]
+function moreOn(other: Sheet, s: Sheet): Told[] {
+  // Where nobody has said that it is new, a house is asked as an old one.
+  const own = [...tappedOn(s), ...(fierce(s) ? ['fierce'] : []), ...(s.site.old === 'no' ? [] : ['old'])]
   const written = writtenIn(other).filter(({ tapped }) => !tapped.some((g) => own.includes(g)))
   const there: readonly string[] = [...tappedOn(other), ...written.map((w) => w.tapped[0])]
   return OF_THE_HOUSE.filter((g) => there.includes(g) && !own.includes(g))
 }
 
 /** What is forgotten of a house with a sheet. */
-export const saidOn = (s: Sheet): Grave[] => moreOn(s, EMPTY_SHEET)
+export const saidOn = (s: Sheet): Told[] => moreOn(s, EMPTY_SHEET)
 
 /** Why nothing was opened there: a decision, or why it ended. */
 const stopOf = ({ decision, ended }: Sheet): OtherSheet['stopped'] =>
@@ -89,16 +112,21 @@ export function otherSheetsOf(
     const on = work.on ?? decision?.on
     const isDone = v.colonies.length > 0
     if (isDone && (on === undefined || daysBetween(on, today) > STAYS_DAYS)) return []
-    const what = moreOn(v.sheet, s).filter((g) => !isDone || (TRADE_HAZARDS as readonly string[]).includes(g))
+    const what = moreOn(v.sheet, s).filter((g) => !isDone || STAYS.includes(g))
     const stopped = isDone ? undefined : stopOf(v.sheet)
-    if (what.length === 0 && stopped === undefined) return []
-    const asks = asksOf(v.sheet, stopped)
+    const own = notesOf(s)
+    const why = asksOf(v.sheet, stopped)
+    // It was taken over as a note of this one, and is read as such.
+    const asks = why !== undefined && own.some((text) => text.includes(why)) ? undefined : why
+    const notes = notesOf(v.sheet).filter((text) => text !== why && !own.includes(text))
+    if (what.length === 0 && stopped === undefined && notes.length === 0) return []
     return [
       {
         id: v.id,
         name: sheetName(v.sheet),
         shares,
         what,
+        notes,
         ...(stopped === undefined ? {} : { stopped }),
         ...(asks === undefined ? {} : { asks }),
       },
@@ -106,18 +134,25 @@ export function otherSheetsOf(
   })
 }
 
+/** Those whose notes are read here. Begun is what was written down as begun: what opens it is begun on notes that are read. */
+export const readOf = (s: Sheet, others: readonly OtherSheet[]): OtherSheet[] =>
+  hasBegun(s) && (s.work.underGo ?? s.work.withoutGo) !== undefined
+    ? []
+    : others.filter((o) => o.notes.length > 0)
+
 /** Each thing of each sheet by itself: one tap for a gas pipe and asbestos would be tapped for the one that was looked for. */
 export function otherSheets(s: Sheet, others: readonly OtherSheet[], today: string): Facts {
-  const asked = others.flatMap((o) => [
+  const looked = others.flatMap((o) => [
     ...o.what.map((g) => notThere(g, o)),
     ...(o.asks === undefined ? [] : [stoppedThere(o)]),
   ])
-  if (asked.length === 0) return { state: 'not-needed', why: 'No other sheet says more.' }
+  const asked = [...looked, ...readOf(s, others).map(readThere)]
+  if (asked.length === 0) return NOT_NEEDED
   return tickedHere(s, today) && asked.every((id) => s.check.done?.includes(id))
-    ? { state: 'met', why: 'Looked and asked again here.' }
+    ? MET
     : {
         state: 'unsaid',
-        why: 'Another sheet says more than this one, or was stopped.',
+        why: 'Another sheet says more, or was stopped: look, ask and read, and tap what is so.',
         moved: true,
       }
 }

@@ -166,13 +166,15 @@ const PartForm = ({ part, form, page: p }: { part: Part; form: FormState; page: 
   </form>
 )
 
-/** What is cut, beside a list that says “none”: read once more where it is decided. No word is looked for in it. */
-const Wrote = ({ sheet: { site } }: Pick<RemovalProps, 'sheet'>) =>
-  site.surface === undefined || (site.behind?.length !== 0 && site.hazards?.length !== 0) ? null : (
+/** Where it is and what is cut: read once more where it is decided. No word is looked for in it. */
+const Wrote = ({ sheet: { site } }: Pick<RemovalProps, 'sheet'>) => {
+  const place = [site.type, site.where, site.surface].filter((words) => words !== undefined)
+  return place.length === 0 ? null : (
     <p class="small">
-      <b>You wrote:</b> {site.surface}
+      <b>You wrote:</b> {place.join('; ')}
     </p>
   )
+}
 
 /** What is done next at the wall, at the thumb: it sets its time, and says what it takes. */
 function actOf(

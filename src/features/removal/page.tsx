@@ -53,7 +53,6 @@ export interface RemovalProps {
   clash: Clash | null
   /** What is kept of a form that came back; undefined where nothing is. */
   kept: string | undefined
-  next: Part | 'intake' | null
   colonies: { tag: string; path: string }[]
   versions: { version: number; by: string; when: string }[]
   older: { version: number; last: number } | null

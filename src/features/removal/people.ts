@@ -4,7 +4,7 @@
  */
 import type { Sheet } from '../../records/index.ts'
 import { cuts } from './hazards.ts'
-import type { Facts, TickedId } from './item.ts'
+import { type Facts, MET, NOT_NEEDED, type TickedId } from './item.ts'
 import { lookedHere, saysAddress, tickedHere } from './place.ts'
 
 /** Metres up to which somebody works from the ground: what is higher is climbed to, whatever was tapped (judgement). */
@@ -22,11 +22,15 @@ const heightUnsaid = ({ site }: Sheet): boolean =>
   site.access === 'ground' &&
   (site.heightM === undefined || (site.type === 'roof' && site.heightM < LEAST_ROOF_M))
 
+/** The score from which they are met as fierce (judgement). */
+export const FIERCE = 4
+
 const about = (s: Sheet, who: 'children' | 'allergic'): boolean => s.site.bystanders?.includes(who) === true
 
-/** Somebody has said so: temper 4 or 5, or stock that is established where the bees are. */
-export const saidFierce = ({ site }: Sheet): boolean =>
-  site.africanized === 'yes' || (typeof site.temper === 'number' && site.temper >= 4)
+/** Somebody has said so, at the call or at work: temper 4 or 5, or stock that is established here. Of boxed bees it is of the colony. */
+export const saidFierce = ({ site, work }: Sheet): boolean =>
+  site.africanized === 'yes' ||
+  [site.temper, work.boxedAt === undefined ? work.temper : 0].some((score) => Number(score) >= FIERCE)
 
 /** Fierce, or nobody knows: what is not known is met as if it were. */
 export const fierce = (s: Sheet): boolean =>
@@ -37,9 +41,7 @@ export const temperAsked = ({ site }: Sheet): Facts => {
     ...(site.temper === undefined ? ['How do they behave?'] : []),
     ...(site.africanized === undefined ? ['Are Africanized bees established here?'] : []),
   ]
-  return ask.length === 0
-    ? { state: 'met', why: 'Asked.' }
-    : { state: 'unsaid', why: `${ask.join(' ')} Not knowing counts as fierce.` }
+  return ask.length === 0 ? MET : { state: 'unsaid', why: `${ask.join(' ')} Not knowing counts as fierce.` }
 }
 
 export const AS_TOLD: Record<TickedId, string> = {
@@ -64,27 +66,38 @@ export const AS_TOLD: Record<TickedId, string> = {
   kit: 'Veil, suit, gloves for all inside the line. Smoker on bare ground, water beside it, never near dust. Boxes, bands, queen clip, chest, straps.',
 }
 
-/** Why a ticked item is not asked at this job; undefined where it is. */
-export function notAsked(id: TickedId, s: Sheet): string | undefined {
+/** Whether a ticked item is asked at this job. */
+export function isAsked(id: TickedId, s: Sheet): boolean {
   const { behind, hazards } = s.site
-  if (id === 'free' && cuts(s)) return 'Not a swarm in the open.'
-  if (id === 'ladder-person' && s.site.access === 'ground' && !climbs(s) && !heightUnsaid(s))
-    return 'Worked from the ground.'
-  if (id === 'allergy' && !about(s, 'allergic')) return 'Nobody allergic named.'
-  if (id === 'children' && !about(s, 'children')) return 'No children named.'
-  if (id === 'fierce' && !fierce(s)) return 'Not known as fierce.'
-  if ((id === 'water' || id === 'kit') && cuts(s))
-    return 'Asked when it is opened, and nothing is opened without.'
-  if (id === 'droppings' && hazards?.includes('droppings') !== true) return 'None seen.'
-  if (id === 'insulation' && behind?.includes('insulation') !== true) return 'None found.'
-  if (id === 'stopcock' && behind?.includes('water') !== true) return 'No water pipe found.'
-  return undefined
+  switch (id) {
+    case 'free':
+      return !cuts(s)
+    case 'ladder-person':
+      return s.site.access !== 'ground' || climbs(s) || heightUnsaid(s)
+    case 'allergy':
+      return about(s, 'allergic')
+    case 'children':
+      return about(s, 'children')
+    case 'fierce':
+      return fierce(s)
+    // Of what is cut they are asked when it is opened, and nothing is opened without.
+    case 'water':
+    case 'kit':
+      return !cuts(s)
+    case 'droppings':
+      return hazards?.includes('droppings') === true
+    case 'insulation':
+      return behind?.includes('insulation') === true
+    case 'stopcock':
+      return behind?.includes('water') === true
+    default:
+      return true
+  }
 }
 
 /** Ticked on another day, hours ago (`late`), or at another place, counts for nothing: who is within call, what is cleared away, where water stands, is so today or not. */
 export function tickedFacts(id: TickedId, s: Sheet, today: string, late = false): Facts {
-  const not = notAsked(id, s)
-  if (not !== undefined) return { state: 'not-needed', why: not }
+  if (!isAsked(id, s)) return NOT_NEEDED
   if (id === 'ladder-person' && s.site.access === undefined && !climbs(s))
     return { state: 'unsaid', why: 'Not said yet how one gets to the bees.' }
   if (id === 'sting-plan' && !saysAddress(s))
@@ -106,7 +119,7 @@ export function tickedFacts(id: TickedId, s: Sheet, today: string, late = false)
 }
 
 export function bystandersAsked(s: Sheet, today: string): Facts {
-  if (lookedHere(s, 'bystanders', today)) return { state: 'met', why: 'Asked.' }
+  if (lookedHere(s, 'bystanders', today)) return MET
   return s.site.bystanders === undefined
     ? {
         state: 'unsaid',

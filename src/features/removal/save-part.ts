@@ -13,16 +13,16 @@ import { asksPrice, sameForecast, sheetTyped, typedPart, withPrice, withSwarm } 
 import { fallen } from './found-kept.ts'
 import { goneField, goneFrom, stays, type Whys, whyFits, withNoted } from './grave.ts'
 import { TICKED } from './item.ts'
-import { withAgain } from './looked-again.ts'
+import { withAgain, withHere } from './looked-again.ts'
 import { freshOf, keepTyped, keptWords, nearIn } from './not-saved.ts'
-import { notAsked } from './people.ts'
+import { isAsked } from './people.ts'
 import { ASKED, placeOf, samePlace, stamped } from './place.ts'
 import { isElsewhere, momentNow, type Saved, stampOf, staysBy } from './sheet-handlers.ts'
 import { showSheet } from './show.tsx'
 import { isShort, type Part } from './stage.ts'
 import { isUnderWay, ranOut, tickedTooEarly } from './ticked-when.ts'
 import { withNow } from './typed-now.ts'
-import { clashOf, startOf, stoodOn } from './view.ts'
+import { clashOf, othersOf, startOf, stoodOn } from './view.ts'
 import { GRAVE_WORDS } from './words.ts'
 
 /** Saves one part over the last version. Only if the same part has been changed meanwhile is there a clash. */
@@ -42,12 +42,12 @@ export function savePart(
   if (shown === undefined) {
     // Whatever it showed, what was found is not lost; its ticks are of nobody knows what.
     const { done } = last.sheet.check
-    const { sheet } = partTyped(c, part, last.sheet, typed)
+    const { sheet } = partTyped(c, deps, part, last.sheet, typed)
     const read = part === 'check' ? { ...sheet, check: { ...sheet.check, done } } : sheet
     keepTyped(c, deps, saved, { part, shown: last.sheet, read, typed })
     return unknownForm(c, deps, saved, part, typed)
   }
-  const read = partTyped(c, part, last.sheet, typed)
+  const read = partTyped(c, deps, part, last.sheet, typed)
   const sheet = stamped(read.sheet, shown, ASKED[part] ?? [], c.var.frame.today)
   if (part === 'check') {
     sheet.site = nearIn(sheet)
@@ -62,7 +62,7 @@ export function savePart(
     ...goneProblems(last.sheet, sheet, whys, c.var.frame.today),
   ]
   const lost = (): Saved => {
-    const over = partTyped(c, part, shown, typed).sheet
+    const over = partTyped(c, deps, part, shown, typed).sheet
     const read = part === 'check' ? { ...over, check: sheet.check } : over
     return keepTyped(c, deps, saved, { part, shown, read, typed })
   }
@@ -125,11 +125,20 @@ export function savePart(
   return c.redirect(nextAfter(saved.path, part, one(typed, 'next')), 303)
 }
 
-/** The sheet with a part as it was typed, and with what is asked beside it: the price with the site, temper with a swarm. */
-function partTyped(c: AppContext, part: Part, last: Sheet, typed: Typed): ReturnType<typeof sheetTyped> {
+/** The sheet with a part as it was typed, and with what is asked beside it: the price with the site, temper with a swarm, what is here too. */
+function partTyped(
+  c: AppContext,
+  deps: PageDeps,
+  part: Part,
+  last: Sheet,
+  typed: Typed,
+): ReturnType<typeof sheetTyped> {
   const { units } = c.var.frame
   const read = sheetTyped(part, typed, units, last)
-  if (part === 'check' && isShort(last)) return both(read, withSwarm(read.sheet, typed, units))
+  if (part === 'check') {
+    const all = isShort(last) ? both(read, withSwarm(read.sheet, typed, units)) : read
+    return { ...all, sheet: withHere(all.sheet, typed, othersOf(c, deps, last, c.req.param('id'))) }
+  }
   return asksPrice(part, last) ? both(read, withPrice(read.sheet, typed, units)) : read
 }
 
@@ -208,9 +217,7 @@ function tickedNow(c: AppContext, deps: PageDeps, { check, ...s }: Sheet, shown:
   const planned = one(typed, 'is') === 'go' ? today : (s.job.plannedOn ?? today)
   const on = check.on ?? kept ?? (planned < today ? today : planned)
   // What is not asked is not ticked in advance.
-  const done = check.done?.filter(
-    (d) => !TICKED.some((t) => t === d && notAsked(t, { ...s, check }) !== undefined),
-  )
+  const done = check.done?.filter((d) => !TICKED.some((t) => t === d && !isAsked(t, { ...s, check })))
   return {
     ...rest,
     ...(wires === undefined || stale ? {} : { wires }),

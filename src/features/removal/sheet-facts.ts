@@ -1,6 +1,6 @@
 /** What a part of a removal sheet says, as label and value. */
 
-import { type Check, GRAVE, type Grave, priceWords, type Sheet } from '../../records/index.ts'
+import { type Check, priceWords, type Sheet } from '../../records/index.ts'
 import {
   BROOD_CARE,
   CELLS_AT_REMOVAL,
@@ -18,9 +18,7 @@ import {
   type Units,
   weight,
 } from '../../words/index.ts'
-import { sameOne } from './hazards.ts'
 import { TICKED } from './item.ts'
-import { notThere } from './other-sheets.ts'
 import type { Part } from './stage.ts'
 import { hoursBetween } from './to-intake.ts'
 import { withoutGoWords } from './without-go.ts'
@@ -46,7 +44,6 @@ import {
   WAY_UP,
   YES_NO,
 } from './words.ts'
-import { notHere } from './written.ts'
 
 export type Fact = [label: string, value: string]
 
@@ -267,17 +264,23 @@ const FACTS: Record<Part, (s: Sheet, at: FactsContext) => Row[]> = {
   ],
 }
 
+const AGAIN: Readonly<Record<string, string>> = {
+  'not-here': 'not here',
+  'not-there': 'not here',
+  same: 'the same',
+}
+
 /** What was only looked for again, and cleared by nobody: 'not here: gas pipe' */
 export const saidAgain = ({ done = [] }: Check): string[] => [
-  ...again('not here', (g) => done.some((d) => d === notHere(g) || d.startsWith(notThere(g, { id: '' })))),
-  ...(done.some((d) => d.startsWith('not-there:stopped:'))
-    ? ['not so here: why it was stopped on another sheet']
-    : []),
-  ...again('the same', (g) => done.includes(sameOne(g))),
+  ...new Set(
+    done.flatMap((tick) => {
+      const [kind = '', what = ''] = tick.split(':')
+      const said = AGAIN[kind]
+      const words = (GRAVE_WORDS as Readonly<Record<string, string>>)[what] ?? 'why another sheet was stopped'
+      return said === undefined ? [] : [`${said}: ${words.toLowerCase()}`]
+    }),
+  ),
 ]
-
-const again = (what: string, of: (g: Grave) => boolean): string[] =>
-  GRAVE.filter(of).map((g) => `${what}: ${GRAVE_WORDS[g].toLowerCase()}`)
 
 const paid = (
   amount: number | undefined,

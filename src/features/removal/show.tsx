@@ -110,7 +110,6 @@ export function showSheet(
       heard={heard}
       clash={clash ?? null}
       kept={kept}
-      next={nextPart(stage, sheet)}
       colonies={colonyLinks(deps, saved.colonies)}
       versions={saved.versions.map((v) => ({
         version: v.version,

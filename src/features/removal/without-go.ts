@@ -3,7 +3,7 @@
  * unmet for as long as the sheet is there.
  */
 import { hasBegun, type Sheet, type WithoutGo } from '../../records/index.ts'
-import type { Facts } from './item.ts'
+import { type Facts, NOT_NEEDED } from './item.ts'
 
 /** Begun, and no “go” of that day stands behind it. `colonies`: how many came of it; bees come of what was begun. */
 export const beganWithoutGo = (s: Sheet, colonies = 0): boolean => {
@@ -31,4 +31,4 @@ export const withoutGoWords = ({ work: { withoutGo: x } }: Sheet): string | null
 export const begun = (s: Sheet): Facts =>
   beganWithoutGo(s)
     ? { state: 'unmet', why: `Begun without a “go”. ${withoutGoWords(s) ?? 'Nobody has said why.'}` }
-    : { state: 'not-needed', why: 'Not begun, or with a “go”.' }
+    : NOT_NEEDED

@@ -34,6 +34,7 @@ import type { Shows } from './forecast.ts'
 import { whyFits } from './grave.ts'
 import type { Item, TickedId } from './item.ts'
 import { NO_HAZARD, NONE_BEHIND } from './none-found.ts'
+import type { Told } from './other-sheets.ts'
 import type { Part, Stage } from './stage.ts'
 import { WITHOUT_GO_WORDS } from './without-go.ts'
 
@@ -228,7 +229,7 @@ export const SECOND_WHY: Choice[] = choices(SECOND_WHYS, {
   seen: 'I have seen it is in order',
 })
 
-export const GRAVE_WORDS: Record<Grave, string> = {
+export const GRAVE_WORDS: Record<Told, string> = {
   ...HAZARD_WORDS,
   allergic: 'Somebody allergic',
   children: 'Children',
@@ -239,6 +240,7 @@ export const GRAVE_WORDS: Record<Grave, string> = {
   insulation: 'Insulation',
   water: 'Water pipe',
   old: 'A building of before 1980',
+  sprayed: 'Sprayed bees',
 }
 
 const GONE: Choice[] = choices(WHY_GONE, {

@@ -4,8 +4,8 @@
  */
 import { type Grave, hasBegun, type Noted, type Sheet } from '../../records/index.ts'
 import { cuts, tappedAt, textsBehind } from './hazards.ts'
-import type { Facts } from './item.ts'
-import { notesUnread } from './notes-read.ts'
+import { type Facts, MET, NOT_NEEDED } from './item.ts'
+import { notesOf, notesUnread } from './notes-read.ts'
 import { fierce } from './people.ts'
 import { tickedHere } from './place.ts'
 
@@ -83,32 +83,12 @@ const WRITTEN: readonly Written[] = [
 ]
 
 /** Everything on a sheet that is somebody's own words, why somebody refused, had it wait or goes all the same among it. */
-const textsOf = ({ job, site, agreement, check, work, decision, ended, callBacks }: Sheet): string[] =>
-  [
-    job.name,
-    job.address,
-    job.phone,
-    job.email,
-    job.told,
-    job.wayIn,
-    site.type,
-    site.where,
-    site.surface,
-    site.behindNote,
-    site.foundNote,
-    site.bystandersNote,
-    site.sprayedNote,
-    site.otherEntrances,
-    site.entrance,
-    agreement.extra,
-    work.note,
-    work.left,
-    decision?.reason,
-    decision?.over?.reason,
-    ended?.why,
-    ...(check.seconds ?? []).map((x) => x.reason),
-    ...(callBacks ?? []).map((b) => b.note),
-  ].filter((x) => x !== undefined)
+const textsOf = (s: Sheet): string[] => {
+  const { job, site, decision, ended } = s
+  const named = [job.name, job.address, job.phone, job.email, site.type, site.where, site.surface]
+  const texts = [...named, ...notesOf(s), decision?.reason, decision?.over?.reason, ended?.why]
+  return [...new Set(texts.filter((x) => x !== undefined))]
+}
 
 /** A street is called as it is ('School Lane'); and “no gas, no kids” says that there is none, where nothing more is said of it. */
 const NO_WORDS = [
@@ -154,11 +134,11 @@ export function writtenAnew(before: Sheet, after: Sheet): Grave[] {
   return [...new Set(said)]
 }
 
-/** A sheet with one more thing said on it, as it is typed: the reason for a “go” is read before it is one. */
+/** A sheet with one more thing said on it, as it is typed: the reason for a “go” is heard before it is one, and its writer has read it. */
 export const andSaid = (s: Sheet, more: string | undefined): Sheet =>
   more === undefined || more === ''
     ? s
-    : { ...s, agreement: { ...s.agreement, extra: [s.agreement.extra, more].filter(Boolean).join('. ') } }
+    : { ...s, ended: { on: '', why: [s.ended?.why, more].filter(Boolean).join('. ') } }
 
 const isTapped = (s: Sheet, { tapped }: Written): boolean => {
   const on: readonly string[] = [
@@ -238,19 +218,17 @@ const notHereToday = (s: Sheet, what: Grave, today: string): boolean =>
 export function written(s: Sheet, today: string): Facts {
   const asked = writtenIn(s)
   const unread = notesUnread(s, today)
-  if (asked.length === 0 && !unread)
-    return { state: 'not-needed', why: 'Nothing is written that is not read and tapped.' }
-  if (!unread && asked.every((w) => notHereToday(s, w.tapped[0], today)))
-    return { state: 'met', why: 'Looked again: it is not at this place.' }
+  if (asked.length === 0 && !unread) return NOT_NEEDED
+  if (!unread && asked.every((w) => notHereToday(s, w.tapped[0], today))) return MET
   if (asked.length === 0)
     return {
       state: 'unsaid',
-      why: 'Read once more what was noted; if it says of danger, tap it where it is asked.',
+      why: 'Read what was noted, and tap what it says of danger.',
     }
   const words = asked.map((w) => `${w.says}${wrote(s, w)}`)
   return {
     state: 'unsaid',
-    why: `Written, and not tapped: ${words.join(', ')}. Look again; if it is here, tap it where it is asked.`,
+    why: `Written, and not tapped: ${words.join(', ')}. Look again, and tap what is so.`,
     moved: true,
   }
 }

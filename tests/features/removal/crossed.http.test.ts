@@ -107,13 +107,20 @@ describe('a phone whose sheet is refused over the way in, while a colleague’s 
     expect(last().decision).toMatchObject({ is: 'go', fell: { by: 'Bram' }, over: { by: 'Bram', reason } })
   })
 
-  test('brings nothing back that was taken off meanwhile, and no version where it found nothing', async () => {
-    const versions = (): number => removals().get(ID)?.last.version ?? 0
-    const before = versions()
+  test('in other words for it, which are read before “go”, takes the “go” away', async () => {
     expect((await sync(clashing, 1)).status).toBe(422)
-    expect(versions()).toBe(before)
-    expect(last().decision?.fell).toBeUndefined()
+    expect(last().job.wayIn).toBe('Front')
+    expect(last().decision).toMatchObject({ by: 'Odalys', fell: { by: 'Bram' } })
   })
+})
+
+test('a phone whose sheet is refused over an e-mail brings no version where it found nothing', async () => {
+  saved(READY)
+  saved({ ...job({ email: 'hers@example.org' }), decision: { ...go, by: 'Odalys' } }, 'Odalys')
+  const before = removals().get(ID)?.last.version
+  expect((await sync(job({ email: 'mine@example.org' }), 1)).status).toBe(422)
+  expect(removals().get(ID)?.last.version).toBe(before)
+  expect(last().decision?.fell).toBeUndefined()
 })
 
 describe('on a phone', () => {

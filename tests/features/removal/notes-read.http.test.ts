@@ -10,6 +10,7 @@ const ID = '019e0000-0000-7000-8000-000000000052'
 const PATH = `/removals/${ID}`
 let yard: Yard
 const { sheet, saved, save } = oneSheet(() => yard, ID, '08:00')
+const SECOND = { item: 'kit', by: 'Bram', on: DAY, of: 'Veil' }
 const go = async (...more: string[]) => {
   const typed = formIn((await yard.get(`${PATH}/check`)).text)
   return save('check', { done: [...(typed.done ?? []), ...more], is: 'go' })
@@ -50,10 +51,52 @@ test('the tap is of exactly these words, and of this day', async () => {
   )
 })
 
-test('a job without notes, or the way in, asks nothing more', async () => {
-  saved({ ...READY, job: { ...READY.job, wayIn: 'Gate code 1234' } })
+test('a job without notes asks nothing more', async () => {
+  saved(READY)
   expect((await yard.get(`${PATH}/check`)).text).not.toContain('Read: all it says')
   expect((await go()).status).toBe(303)
+})
+
+test.each<[string, Sheet]>([
+  ['the way in', { ...READY, job: { ...READY.job, wayIn: 'deep well under the planks' } }],
+  ['the entrance', { ...READY, site: { ...READY.site, entrance: 'through the hook-up of the range' } }],
+  ['what is agreed', { ...READY, agreement: { ...READY.agreement, extra: 'nobody wakes the night nurse' } }],
+  ['the note of a look', { ...READY, work: { note: 'grandma cannot breathe after a sting' } }],
+  [
+    'what a second person said',
+    { ...READY, check: { ...READY.check, seconds: [{ ...SECOND, reason: 'I cannot hear him up there' }] } },
+  ],
+  [
+    'a call-back',
+    { ...READY, callBacks: [{ on: DAY, what: 'other', by: 'Bram', note: 'the ceiling hums at night' }] },
+  ],
+])('%s is read before “go”', async (_, written) => {
+  saved(written)
+  expect((await go()).status).toBe(422)
+  expect((await go(readNotes(sheet()))).status).toBe(303)
+})
+
+test('why it was to wait is read before the next “go”, which answers it; a “go” that fell over it is none', async () => {
+  const waits = { is: 'wait', reason: 'The floor hums under the stove' }
+  saved({ ...READY, job: { ...READY.job, told: 'Honey drips' } })
+  const told = readNotes(sheet())
+  await save('check', waits)
+  const over = { is: 'go', reason: 'It was the old fridge' }
+  const typed = formIn((await yard.get(`${PATH}/check`)).text)
+  const tap = (read: string) => save('check', { ...over, done: [...(typed.done ?? []), read] })
+  expect((await tap(told)).status).toBe(422)
+  expect((await tap(readNotes(sheet()))).status).toBe(303)
+  expect(sheet().decision).toMatchObject({ is: 'go', over: { reason: waits.reason } })
+  // It stands, though the reason that was read with the note is on the sheet as answered.
+  expect((await save('work', { outdoorC: '75', water: 'yes', now: 'openedAt' })).status).toBe(303)
+})
+
+test('where it is and what is cut stand above “Go”, whatever else is tapped', async () => {
+  saved({
+    ...READY,
+    site: { ...READY.site, where: 'over the hatch', surface: 'tin', hazards: ['droppings'] },
+  })
+  expect(wordsOf((await yard.get(`${PATH}/check`)).text)).toContain('You wrote: wall; over the hatch; tin Go')
 })
 
 test('once it is open, what else is noted stops nobody by itself', async () => {

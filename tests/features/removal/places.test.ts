@@ -126,7 +126,8 @@ describe('another sheet of the same house', () => {
   test('counts for what it says in words only', () => {
     const [other] = asked({ job: { told: 'Gas pipe in the wall, grandma is allergic.' } })
     expect(other?.what).toEqual(['gas', 'allergic'])
-    expect(asked({ job: { told: 'They fly in by the door.' } })).toEqual([])
+    const harmless = { told: 'They fly in by the door.' }
+    expect(asked({ job: harmless })).toMatchObject([{ what: [], notes: [harmless.told] }])
   })
 
   test('that was refused is shown with its reason, which is read for hazards', () => {

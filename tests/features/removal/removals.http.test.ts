@@ -43,8 +43,8 @@ const SITE = {
   temper: '2',
   africanized: 'no',
 }
-/** A sheet on which that was told. */
-const noting = (told: string): Sheet => ({ ...EMPTY_SHEET, job: { told } })
+/** A sheet on which that was told, and the way in. */
+const noting = (told: string): Sheet => ({ ...EMPTY_SHEET, job: { told, wayIn: CALL.wayIn } })
 const PRICE = { pricing: 'hourly', hourly: '95', hours: '4' }
 const CHECK = {
   shownOn: '2026-06-10',

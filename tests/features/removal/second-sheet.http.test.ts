@@ -1,10 +1,11 @@
 /** Two people at one job, and two sheets of one house: what one of them has said is not passed by unread. Invented. */
 import { beforeEach, describe, expect, test } from 'vitest'
 import { seenOn } from '../../../src/features/removal/hazards.ts'
+import { readThere } from '../../../src/features/removal/other-sheets.ts'
 import { placeOf } from '../../../src/features/removal/place.ts'
 import type { Sheet } from '../../../src/records/removal-sheet.ts'
 import { formIn, wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
-import { but, DAY, PAPER, PHOTO, READY } from './ready.ts'
+import { but, DAY, PAPER, PHOTO, READY, read } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000009'
 const PATH = `/removals/${ID}`
@@ -53,7 +54,7 @@ describe('a refusal', () => {
   })
 
   test('takes a reason to go over, and stays on the page', async () => {
-    saved({ ...LOOKED, decision: refused }, 'Perpetua')
+    saved(read({ ...LOOKED, decision: refused }), 'Perpetua')
     expect((await check(await form(`${PATH}/check`), { is: 'go' })).status).toBe(422)
     const over = { is: 'go', reason: 'The fitter was here: it was the bin.' }
     expect((await check(await form(`${PATH}/check`), over)).status).toBe(303)
@@ -65,10 +66,8 @@ describe('a refusal', () => {
   })
 
   test('so does a “Wait” for a reason, and a bare one of somebody else', async () => {
-    saved(
-      { ...LOOKED, decision: { ...refused, is: 'wait', reason: 'smells of gas, I called the supplier' } },
-      'Perpetua',
-    )
+    const waits = { ...refused, is: 'wait' as const, reason: 'smells of gas, I called the supplier' }
+    saved(read({ ...LOOKED, decision: waits }), 'Perpetua')
     const barred = await check(await form(`${PATH}/check`), { is: 'go' })
     expect(barred.status).toBe(422)
     expect(wordsOf(barred.text)).toContain('Perpetua tapped “Wait” (smells of gas, I called the supplier)')
@@ -88,13 +87,13 @@ describe('a refusal', () => {
       yard.send('/removals/sync', { id: ID, base, over: false, sheet: { ...LOOKED, decision } })
     const go: Sheet['decision'] = { is: 'go', by: 'Ines', on: DAY, at: '08:00', unmet: [], ...placeOf(READY) }
     saved(LOOKED)
-    saved({ ...LOOKED, decision: refused }, 'Perpetua')
-    saved({ ...LOOKED, job: { ...READY.job, wayIn: 'Gate code 1234' }, decision: refused })
+    saved(read({ ...LOOKED, decision: refused }), 'Perpetua')
+    saved(read({ ...LOOKED, job: { ...READY.job, plannedAt: '07:00' }, decision: refused }))
     expect((await sync(go, 1)).status).toBe(422)
     expect((await sync(go, 3)).text).toContain('is needed: Perpetua refused')
     expect((await sync({ ...go, reason: 'The fitter was here.' }, 3)).status).toBe(200)
     expect(sheet().decision?.over?.by).toBe('Perpetua')
-    saved({ ...LOOKED, decision: { ...refused, by: 'Ines' } })
+    saved(read({ ...LOOKED, decision: { ...refused, by: 'Ines' } }))
     expect((await check(await form(`${PATH}/check`), { is: 'go' })).status).toBe(422)
     const answered = { is: 'go', reason: 'The fitter was here.' }
     expect((await check(await form(`${PATH}/check`), answered)).status).toBe(303)
@@ -202,6 +201,7 @@ describe('two sheets of one house', () => {
     site: { ...READY.site, where: 'porch', behind: ['gas'], bystanders: ['allergic'] },
     decision: { is: 'refuse', by: 'Bram', on: DAY, reason: 'Gas.', unmet: [], ...placeOf(READY) },
   }
+  const noted = readThere({ id: OTHER, notes: ['Gas.'] })
   const go = async (more: string[] = []) => {
     const open = await form(`${PATH}/check`)
     return yard.post(`${PATH}/check`, { ...open, done: [...(open.done ?? []), ...more], is: 'go' })
@@ -216,7 +216,8 @@ describe('two sheets of one house', () => {
     expect(barred.status).toBe(422)
     expect(wordsOf(barred.text)).toContain('what another sheet says, looked for again')
     expect((await go([`not-there:gas:${OTHER}`])).status, 'one of two').toBe(422)
-    expect((await go([`not-there:allergic:${OTHER}`])).status, 'both by now').toBe(303)
+    expect((await go([`not-there:allergic:${OTHER}`])).status, 'not why it was refused').toBe(422)
+    expect((await go([noted])).status, 'all by now').toBe(303)
     const { text } = await yard.get(PATH)
     expect(wordsOf(text)).toContain('not here: gas pipe, not here: somebody allergic')
   })
@@ -229,7 +230,7 @@ describe('two sheets of one house', () => {
     const opened = await yard.post(`${PATH}/work`, { version, outdoorC: '75', now: 'openedAt', water: 'yes' })
     expect(opened.status).toBe(422)
     expect(wordsOf((await yard.get('/removals')).text)).toContain('No go any more')
-    expect((await go([`not-there:gas:${OTHER}`, `not-there:allergic:${OTHER}`])).status).toBe(303)
+    expect((await go([`not-there:gas:${OTHER}`, `not-there:allergic:${OTHER}`, noted])).status).toBe(303)
     yard.setDay('2026-06-13')
     expect((await form(`${PATH}/check`)).done).toBeUndefined()
   })

@@ -182,7 +182,7 @@ describe('a sheet that was not accepted', () => {
 })
 
 test('a “go” that was tapped while the sheet was on its way falls over what the answer brings', async () => {
-  await call({ wayIn: 'Gate' })
+  await call({ plannedAt: '07:00' })
   saved({ ...last(), site: { ...last().site, sheathingMm: 22 } }, 'Odalys')
   phone.network(async (path, reach) => {
     const answer = await reach()
@@ -212,7 +212,7 @@ test('a “go” that fell says what was found since, by whom and when', async (
 })
 
 test('a form of a version that a phone made says nothing of the server’s version of that number', async () => {
-  await call({ wayIn: 'Gate' })
+  await call({ plannedAt: '07:00' })
   const open = await form('check')
   saved({ ...last(), site: { ...last().site, where: 'north gable' }, check: {} }, 'Odalys')
   await signal()
@@ -226,10 +226,10 @@ test('a form of a version that a phone made says nothing of the server’s versi
 test.each(['the server', 'the phone'])(
   'a form that lay open while its own sheet was sent says what it showed, to %s',
   async (where) => {
-    await call({ wayIn: 'Gate' })
+    await call({ plannedAt: '07:00' })
     const open = await form('check')
     await signal()
-    expect(last().job.wayIn).toBe('Gate')
+    expect(last().job.plannedAt).toBe('07:00')
     const fields = { ...open, ...CHECK, is: 'go' }
     if (where === 'the phone') expect((await tap('check', fields)).status).toBe(303)
     else {

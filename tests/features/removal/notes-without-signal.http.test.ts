@@ -1,0 +1,94 @@
+/** Notes of another sheet, and what is tapped as “It is here”, on a phone without signal, and on the server afterwards. Invented. */
+import { beforeEach, expect, test } from 'vitest'
+import { readThere } from '../../../src/features/removal/other-sheets.ts'
+import { EMPTY_SHEET, type Sheet } from '../../../src/records/removal-sheet.ts'
+import { down, good, type Phone, phoneIn, wordsOf } from '../../support/phone.ts'
+import { type TestYard, testYard } from '../../support/yard-app.ts'
+import { DAY, READY } from './ready.ts'
+
+const ID = '019e0000-0000-7000-8000-000000000063'
+const OTHER = '019e0000-0000-7000-8000-000000000064'
+const PATH = `/removals/${ID}`
+const TOLD = 'deep well under the planks'
+let yard: TestYard
+let phone: Phone
+const removals = () => yard.services.store.removals
+const last = (id = ID): Sheet => removals().get(id)?.last.sheet ?? EMPTY_SHEET
+const saved = (s: Sheet, id = ID): void => {
+  const stamp = { savedAt: `${DAY}T08:00:00.000Z`, savedBy: 'Bram' }
+  expect(removals().save(id, removals().get(id)?.last.version ?? 0, s, stamp).ok).toBe(true)
+}
+const signal = async () => {
+  phone.network(good)
+  await phone.syncService.send()
+  phone.network(down)
+}
+const tap = async (part: string, fields: Record<string, string | readonly string[]>) => {
+  const page = await phone.open(`${PATH}/${part}`)
+  const hidden = (name: string): string => new RegExp(`name="${name}" value="([^"]*)"`).exec(page)?.[1] ?? ''
+  const all = { version: hidden('version'), shownOn: DAY, shownAt: hidden('shownAt'), ...fields }
+  const body = new URLSearchParams(
+    Object.entries(all).flatMap(([name, v]) => [v].flat().map((x) => [name, x])),
+  )
+  const init = { method: 'POST', body }
+  return (await phone.syncService.form(new Request(`http://yard.test${PATH}/${part}`, init)))?.status
+}
+const CHECK = { hottestC: '75', cutMm: '3/4', vacuum: 'bee-vacuum', wires: 'none' }
+const decide = (more: Record<string, string | readonly string[]> = {}, ...ticks: string[]) =>
+  tap('check', { ...CHECK, done: [...(READY.check.done ?? []), ...ticks], is: 'go', ...more })
+const theirs = (more: Partial<Sheet>): Sheet => ({
+  ...READY,
+  ...more,
+  job: { name: 'Edgar', address: '4 Invented Row', ...more.job },
+})
+
+beforeEach(async () => {
+  yard = testYard({ day: DAY })
+  await yard.session('operator')
+  await yard.session('beekeeper')
+  saved({ ...READY, job: { ...READY.job, plannedOn: DAY } })
+  phone = phoneIn(yard, 'beekeeper')
+  phone.at(`${DAY}T12:00:00Z`)
+})
+
+test('it asks for the notes of the sheet that it keeps', async () => {
+  saved(theirs({ job: { told: TOLD, plannedOn: DAY } }), OTHER)
+  await signal()
+  expect(wordsOf(await phone.open(`${PATH}/check`))).toContain(`same house “${TOLD}”`)
+  expect(await decide()).toBe(422)
+  expect(await decide({}, readThere({ id: OTHER, notes: [TOLD] }))).toBe(303)
+  await signal()
+  expect(last().decision).toMatchObject({ is: 'go' })
+  expect(last().decision?.fell).toBeUndefined()
+})
+
+test('a “go” over notes that it had not heard of falls when it is sent', async () => {
+  await signal()
+  expect(await decide()).toBe(303)
+  saved(theirs({ job: { told: TOLD } }), OTHER)
+  await signal()
+  expect(last().decision?.is).toBe('go')
+  expect(last().decision?.fell).toBeDefined()
+})
+
+test('“It is here” stands on the phone, and in the yard’s book, with who found it', async () => {
+  saved(theirs({ site: { ...READY.site, behind: ['gas'] }, job: { plannedOn: DAY } }), OTHER)
+  await signal()
+  expect(await decide({ [`again.not-there:gas:${OTHER}`]: 'here' })).toBe(422)
+  expect((await (await phone.database()).get('sheets', ID))?.mine?.sheet.site.behind).toEqual([
+    'insulation',
+    'gas',
+  ])
+  await signal()
+  expect(last().site.behind).toEqual(['insulation', 'gas'])
+  const [line] = last().site.noted ?? []
+  expect(line).toMatchObject({ what: 'gas', is: 'found', on: DAY, at: '12:00' })
+})
+
+test('of two scores of how they behave at work the fierce one stays', async () => {
+  await signal()
+  expect(await tap('work', { temper: '2', 'withoutGo.why': 'not-opened' })).toBe(303)
+  saved({ ...last(), work: { temper: 5 } })
+  await signal()
+  expect(last().work.temper).toBe(5)
+})
