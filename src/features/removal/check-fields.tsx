@@ -2,7 +2,7 @@
 
 import type { Child } from 'hono/jsx'
 import { Choices, Fields, type FormState, idOf, many, one } from '../../forms/index.ts'
-import { hasBegun, type Sheet } from '../../records/index.ts'
+import type { Sheet } from '../../records/index.ts'
 import { unitOf } from '../../words/index.ts'
 import { waysOut } from './as-known.ts'
 import { DECISION_FIELDS, HANGS, HEARD_FIELDS, PART_FIELDS, TEMPERED } from './fields.ts'
@@ -12,7 +12,7 @@ import { FORECAST_ROWS } from './form.ts'
 import { askedSame, cuts, sameOne } from './hazards.ts'
 import { TICKED } from './item.ts'
 import { againField, isHere } from './looked-again.ts'
-import { notesOf, readNotes } from './notes-read.ts'
+import { notesOf, readNotes, readsNotes } from './notes-read.ts'
 import {
   notThere,
   type OtherSheet,
@@ -119,11 +119,11 @@ const Tick = ({ form, name, value, what, children }: TickProps) => (
 )
 
 /** Only what this job asks for, each with what it takes to be so. */
-const Checklist = ({ form, sheet, others }: PartFieldsProps) => {
-  const own = hasBegun(sheet) ? [] : notesOf(sheet)
+const Checklist = ({ form, sheet, others, frame: { today } }: PartFieldsProps) => {
+  const own = readsNotes(sheet, today) ? notesOf(sheet) : []
   const notes = [
     ...(own.length === 0 ? [] : [[readNotes(sheet), 'all it says of danger is tapped', own] as const]),
-    ...readOf(sheet, others).map(
+    ...readOf(sheet, others, today).map(
       (o) => [readThere(o), `the sheet of ${o.name}, same house`, o.notes] as const,
     ),
   ]
@@ -177,9 +177,18 @@ interface Again {
   here?: string
 }
 
+/** People are asked for, bees and a building are so or not, and a pipe is looked for. */
+function asksOf(what: Told): Pick<Again, 'asks' | 'not' | 'here'> {
+  const words = GRAVE_WORDS[what]
+  if (what === 'allergic' || what === 'children')
+    return { asks: `${words}: today too?`, not: 'Asked: nobody', here: 'Yes' }
+  return what === 'fierce' || what === 'sprayed' || what === 'old'
+    ? { asks: `${words}: is it so here?`, not: 'Asked: not so', here: 'It is so' }
+    : { asks: `${words}: is it here?` }
+}
+
 /** What is looked for again for what somebody wrote, or another sheet says. */
 function lookedAgain(sheet: Sheet, others: readonly OtherSheet[]): Again[] {
-  const asksOf = (what: Told): string => `${GRAVE_WORDS[what]}: is it here?`
   return [
     ...askedSame(sheet).map((c) => ({
       id: sameOne(c.hazard),
@@ -190,13 +199,13 @@ function lookedAgain(sheet: Sheet, others: readonly OtherSheet[]): Again[] {
     })),
     ...writtenOn(sheet).map(({ what, was }) => ({
       id: notHere(what),
-      asks: asksOf(what),
+      ...asksOf(what),
       why: `In the words of this sheet${was}.`,
     })),
     ...others.flatMap((o) => [
       ...o.what.map((g) => ({
         id: notThere(g, o),
-        asks: asksOf(g),
+        ...asksOf(g),
         why: `On another sheet ${sharing(o)}: ${o.name}.`,
       })),
       ...(o.asks === undefined

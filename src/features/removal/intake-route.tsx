@@ -40,15 +40,16 @@ import { showsIn } from './words.ts'
 
 type Saved = NonNullable<ReturnType<typeof sheetIn>>
 
-/** A box that came days after the work, another one on the day after, or after they called again: of which opening it is has to be asked. */
+/** A box that came days after the work, another one on the day after, or one after they called again: of which opening it is has to be asked. */
 function isOfLaterOpening({ last, colonies }: Saved, came: string): boolean {
   const {
     work: { on },
     callBacks = [],
   } = last.sheet
   const boxes = colonies.length
-  if (on === undefined || came <= on) return false
-  return came > addDays(on, 1) || boxes > 0 || callBacks.some((b) => b.on > on && b.on <= came)
+  if (on === undefined || came < on) return false
+  const calledAgain = callBacks.some((b) => b.on >= on && b.on <= came)
+  return came === on ? calledAgain : came > addDays(on, 1) || boxes > 0 || calledAgain
 }
 
 /** No bees come of a place where nothing was begun, or nothing since another day: what was done is written down first. */

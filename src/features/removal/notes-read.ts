@@ -2,9 +2,10 @@
  * Notes in anybody's words, of any language: read once more before anything is opened, by one tap that is of exactly these words.
  * Lists of words (written.ts) name what they know; a house "of 1962", little ones or a hook-up they do not.
  */
-import { hasBegun, type Sheet } from '../../records/index.ts'
+import type { Sheet } from '../../records/index.ts'
 import { fingerprint } from '../../store/index.ts'
 import { tickedHere } from './place.ts'
+import { isUnderWay } from './ticked-when.ts'
 
 /**
  * Every free text of a sheet but names, how somebody is reached, and where it is and what is cut, which stand above “Go”: a test
@@ -41,9 +42,12 @@ export const notesOf = ({
 /** As somebody taps it before the cut. 'read:4f1k2m9a': other words, another tap. */
 export const readNotes = (s: Sheet): string => `read:${fingerprint(notesOf(s)).toString(36)}`
 
-/** Once it is open, what else is noted ("bigger than we thought") is no reason to stop by itself. */
+/** Once it is open, what else is noted that day ("bigger than we thought") is no reason to stop by itself; on the next day it is read. */
+export const readsNotes = (s: Sheet, today: string): boolean =>
+  s.work.boxedAt === undefined && !isUnderWay(s, today)
+
 export const notesUnread = (s: Sheet, today: string): boolean =>
-  !hasBegun(s) &&
+  readsNotes(s, today) &&
   notesOf(s).length > 0 &&
   !(tickedHere(s, today) && s.check.done?.includes(readNotes(s)) === true)
 

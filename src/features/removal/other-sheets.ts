@@ -7,7 +7,6 @@ import {
   type Decision,
   EMPTY_SHEET,
   type Grave,
-  hasBegun,
   type Shared,
   type Sheet,
   sharedBy,
@@ -20,16 +19,17 @@ import { type Facts, MET, NOT_NEEDED } from './item.ts'
 import { notesOf } from './notes-read.ts'
 import { fierce, saidFierce } from './people.ts'
 import { tickedHere } from './place.ts'
+import { isUnderWay } from './ticked-when.ts'
 import { namesHazard, writtenIn } from './written.ts'
 
 /** What can kill, or was done to the bees: what one sheet of a house says and another has to ask. */
 export type Told = Grave | 'sprayed'
 
-/** Of a job that is done, what stays in the house. */
-const STAYS: readonly Told[] = [...TRADE_HAZARDS, 'old']
+/** Of a job that is done, what stays in the house, and who lives there. */
+const STAYS: readonly Told[] = [...TRADE_HAZARDS, 'old', 'allergic', 'children']
 
 /** What a house keeps whichever wall it is, or whoever called, and bees that are fierce on one side of it: not a ladder. */
-const OF_THE_HOUSE: readonly Told[] = [...STAYS, 'allergic', 'children', 'fierce', 'sprayed']
+const OF_THE_HOUSE: readonly Told[] = [...STAYS, 'fierce', 'sprayed']
 
 /** A sheet of the same house, and what of it is not on this one. */
 export interface OtherSheet {
@@ -135,8 +135,8 @@ export function otherSheetsOf(
 }
 
 /** Those whose notes are read here. Begun is what was written down as begun: what opens it is begun on notes that are read. */
-export const readOf = (s: Sheet, others: readonly OtherSheet[]): OtherSheet[] =>
-  hasBegun(s) && (s.work.underGo ?? s.work.withoutGo) !== undefined
+export const readOf = (s: Sheet, others: readonly OtherSheet[], today: string): OtherSheet[] =>
+  isUnderWay(s, today) && (s.work.underGo ?? s.work.withoutGo) !== undefined
     ? []
     : others.filter((o) => o.notes.length > 0)
 
@@ -146,7 +146,7 @@ export function otherSheets(s: Sheet, others: readonly OtherSheet[], today: stri
     ...o.what.map((g) => notThere(g, o)),
     ...(o.asks === undefined ? [] : [stoppedThere(o)]),
   ])
-  const asked = [...looked, ...readOf(s, others).map(readThere)]
+  const asked = [...looked, ...readOf(s, others, today).map(readThere)]
   if (asked.length === 0) return NOT_NEEDED
   return tickedHere(s, today) && asked.every((id) => s.check.done?.includes(id))
     ? MET

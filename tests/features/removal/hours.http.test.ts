@@ -171,6 +171,19 @@ test('another box that comes a week later asks of which opening it is', async ()
   expect((await yard.post(`${PATH}/intake`, { ...second, thatOpening: 'yes' })).status).toBe(303)
 })
 
+test('a box that comes after they called again on the same day asks of which opening it is', async () => {
+  yard.setDay(DAY, '08:00')
+  expect((await work({ now: 'openedAt' })).status).toBe(303)
+  expect((await work({ openedAt: '08:00', now: 'boxedAt' })).status).toBe(303)
+  const box = { ...INTAKE, id: ID, on: DAY, 'removal.removedOn': DAY }
+  expect((await yard.post(`${PATH}/intake`, box)).status).toBe(303)
+  const second = { ...box, id: ID.replace(/9$/, '8'), colony: 'W-13', stand: '5' }
+  const called = { on: DAY, what: 'new-swarm', opened: 'no', note: 'A second nest beside it' }
+  expect((await yard.post(`${PATH}/call-back`, called)).status).toBe(303)
+  expect((await yard.post(`${PATH}/intake`, second)).status).toBe(422)
+  expect((await yard.post(`${PATH}/intake`, { ...second, thatOpening: 'yes' })).status).toBe(303)
+})
+
 test('a colleague’s heat over the limit is not put over by a form that was open before', async () => {
   yard.setDay(DAY, '08:30')
   const version = String(last()?.version)

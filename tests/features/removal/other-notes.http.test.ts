@@ -51,6 +51,23 @@ describe('at a page', () => {
     expect((await yard.get(`${PATH}/check`)).text).not.toContain('Read: the sheet of')
   })
 
+  test('what was called in of a job that is done is read too, and who lives there is asked for, not looked for', async () => {
+    const note = 'The bees sting my wife'
+    const callBacks = [{ on: DAY, what: 'bees-back' as const, note, by: 'Bram', opened: false }]
+    const site = { ...READY.site, bystanders: ['allergic' as const] }
+    saved(theirs({ site, callBacks, work: { on: DAY, boxedAt: '08:00' } }), 'Bram', { of: OTHER })
+    yard.store.removals.link(OTHER, '019e0000-0000-7000-8000-000000000069' as never, {
+      savedAt: `${DAY}T08:00:00.000Z`,
+      savedBy: 'Bram',
+    })
+    const barred = await go()
+    expect(barred.status).toBe(422)
+    const said = wordsOf(barred.text)
+    expect(said).toContain(`“${note}”`)
+    expect(said).toContain('Somebody allergic: today too?')
+    expect(said).toContain('Asked: nobody')
+  })
+
   test('once it is open here, what else is noted there stops nobody by itself', async () => {
     expect((await go()).status).toBe(303)
     expect((await save('work', { outdoorC: '75', water: 'yes', now: 'openedAt' })).status).toBe(303)

@@ -1,5 +1,6 @@
 /** Left and come back, a second day, an hour put right, bees logged beside their sheet: none of it is under the “go” of before. Invented. */
 import { beforeEach, describe, expect, test } from 'vitest'
+import { readNotes } from '../../../src/features/removal/notes-read.ts'
 import { placeOf } from '../../../src/features/removal/place.ts'
 import { formIn, INTAKE, wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
 import { oneSheet } from './one-sheet.ts'
@@ -125,5 +126,32 @@ describe('bees logged beside their sheet', () => {
         'removal.site': 'Ottoline Fairweather, 4 Invented Row',
       }),
     ).toBe(true)
+  })
+})
+
+describe('opened, left, and gone on with on the next day', () => {
+  const TOLD = 'Grandma cannot breathe after a sting'
+  const goNext = async (...more: string[]) => {
+    const at = { shownOn: NEXT, on: NEXT, ...TAPPED }
+    return post('check', { ...at, done: [...TAPPED.done, ...more] })
+  }
+  beforeEach(async () => {
+    expect((await work({ now: 'openedAt' })).status).toBe(303)
+    yard.setDay(DAY, '18:00')
+    const { job, ...s } = sheet()
+    saved({ ...s, job: { ...job, told: TOLD } })
+  })
+
+  test('what was told in the evening stops nobody who is at it then', async () => {
+    expect((await post('work', { now: 'boxedAt' })).status).toBe(303)
+  })
+
+  test('what was told in the evening is read before the “go” of the next day', async () => {
+    yard.setDay(NEXT, '08:00')
+    expect(wordsOf((await yard.get(`${PATH}/check`)).text)).toContain(
+      `Read: all it says of danger is tapped “${TOLD}”`,
+    )
+    expect((await goNext()).status).toBe(422)
+    expect((await goNext(readNotes(sheet()))).status).toBe(303)
   })
 })

@@ -242,9 +242,9 @@ describe('one house', () => {
     expect(others({ email: 'O@example.org' })).toHaveLength(1)
     expect(others({ address: '44 Invented Row', phone: '555 0199' })).toEqual([])
   })
-  test('keeps its pipes when the bees have left, for a season', () => {
+  test('keeps its pipes, and who lives there, when the bees have left, for a season', () => {
     const address = '4 Invented Row'
-    expect(others({ address }, ['c'], { on: DAY })).toEqual([['gas']])
+    expect(others({ address }, ['c'], { on: DAY })).toEqual([['gas', 'allergic']])
     expect(others({ address }, ['c'], { on: '2026-02-01' })).toEqual([])
   })
 })
