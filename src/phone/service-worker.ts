@@ -98,12 +98,17 @@ async function page(event: Fetching): Promise<Response> {
   const state = await syncService.state().catch(() => null)
   const patient = state !== null && state.waiting + state.refused === 0
   const keeps = state !== null && (state.fetchedAt !== null || !patient)
+  const ofRemovals = new URL(request.url).pathname.startsWith('/removals')
+  // This page is the phone's, and there is signal: what a colleague found a minute ago stands on it all the same.
+  if (ofRemovals && keeps && !patient && state.reached) await sent(event, 0)
   const own = keeps ? ownPage(request) : Promise.resolve(null)
   if (patient && state.reached) {
     const server = fetch(request)
     event.waitUntil(server.catch(() => undefined))
-    const grace = new URL(request.url).pathname.startsWith('/removals') ? SHEET_GRACE_MS : GRACE_MS
-    const early = await Promise.race([server.catch(() => null), after(grace)])
+    const early = await Promise.race([
+      server.catch(() => null),
+      after(ofRemovals ? SHEET_GRACE_MS : GRACE_MS),
+    ])
     if (early !== null && early.status < 500) return early
     return (await own) ?? server.catch(() => withoutSignal())
   }
