@@ -147,6 +147,7 @@ const PartForm = ({ part, form, page: p }: { part: Part; form: FormState; page: 
       Save what is typed
     </button>
     <input type="hidden" name="version" value={one(form.typed, 'version')} />
+    <input type="hidden" name="shownTo" value={p.frame.viewer?.name} />
     <Asked form={form} frame={p.frame} sheet={p.sheet} goes={p.goes} />
     <PartFields
       part={part}

@@ -36,7 +36,10 @@ export function savePart(
 ): Response | Promise<Response> {
   const { last } = saved
   const came = { ...withAgain(sent), version: [String(versionIn(deps, saved, sent))] }
-  const shown = deps.store.removals.version(saved.id, Number(one(came, 'version')))?.sheet
+  // A tab that somebody else left open: what they tapped is not signed by whoever holds the phone now.
+  const left = ['', signedIn(c)].includes(one(sent, 'shownTo')) ? '' : one(sent, 'shownTo')
+  const shown =
+    left === '' ? deps.store.removals.version(saved.id, Number(one(came, 'version')))?.sheet : undefined
   const now = withNow(c, deps, saved, part === 'check' ? seenLately(c, deps, last, shown, came) : came)
   const { typed, opens } = now
   if (shown === undefined) {
@@ -45,7 +48,7 @@ export function savePart(
     const { sheet } = partTyped(c, deps, part, last.sheet, typed)
     const read = part === 'check' ? { ...sheet, check: { ...sheet.check, done } } : sheet
     keepTyped(c, deps, saved, { part, shown: last.sheet, read, typed })
-    return unknownForm(c, deps, saved, part, typed)
+    return unknownForm(c, deps, saved, part, typed, left)
   }
   const read = partTyped(c, deps, part, last.sheet, typed)
   const sheet = stamped(read.sheet, shown, ASKED[part] ?? [], c.var.frame.today)
@@ -256,9 +259,12 @@ function unknownForm(
   saved: Saved,
   part: Part,
   typed: Typed,
+  left: string,
 ): Response | Promise<Response> {
   const blank = Object.fromEntries([...(ASKED[part] ?? []), 'done', 'wires'].map((field) => [field, []]))
-  const message = 'The sheet was changed since this form was opened: read it, and tap what is so now.'
+  const since =
+    left === '' ? 'The sheet was changed since this form was opened' : `This page was open for ${left}`
+  const message = `${since}: read it, and tap what is so now.`
   return again(c, deps, saved, part, { ...typed, ...blank }, [{ field: '', message }])
 }
 

@@ -73,3 +73,15 @@ test('too hot once it is open: the list does not say that nothing is unmet', asy
   expect(said).not.toContain('..')
   expect(said).not.toContain('Nothing on this list is unmet')
 })
+
+test('a page that somebody else left open is not tapped by whoever is signed in now', async () => {
+  saved({ ...READY, check: { ...READY.check, done: [] } })
+  const answer = await save('check', { shownTo: 'Bram', is: 'go', done: ['sting-plan'], wires: 'near' })
+  expect(answer.status).toBe(422)
+  expect(wordsOf(answer.text)).toContain('This page was open for Bram: read it, and tap what is so now.')
+  expect(sheet().check.done).toEqual([])
+  expect(sheet().decision).toBeUndefined()
+  // What it found stays all the same.
+  expect(sheet().site.nearWires).toBe(true)
+  expect((await save('check', { wires: 'near' })).status).toBe(303)
+})
