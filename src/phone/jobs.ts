@@ -109,12 +109,13 @@ export function jobsOf(sheets: readonly KeptSheet[], boxed: (id: string) => bool
       [...known.values()].map(({ last, colonies }) => ({ ...last, colonies: coloniesOf(last, colonies) })),
     unsent: () =>
       sheets.flatMap(({ id, theirs, aside = [] }) =>
-        aside.map(({ sheet: { decision, ...rest }, owner, from }) => {
+        aside.map(({ sheet, owner, from }) => ({
+          id,
+          by: owner.name,
           // What was decided before is no word of theirs.
-          const held = heldIn({ decision }, from)
-          const sheet = held === undefined ? rest : { ...rest, decision: held }
-          return { id, by: owner.name, sheet, colonies: coloniesOf({ id, sheet }, theirs?.colonies ?? []) }
-        }),
+          sheet: { ...sheet, decision: heldIn(sheet, from) },
+          colonies: coloniesOf({ id, sheet }, theirs?.colonies ?? []),
+        })),
       ),
     get(id) {
       const found = known.get(id)

@@ -121,11 +121,10 @@ export function otherSheetsOf(
     const on = work.on ?? decision?.on
     const isDone = v.colonies.length > 0
     if (isDone && (on === undefined || daysBetween(on, today) > STAYS_DAYS)) return []
-    const more = moreOn(v.sheet, s)
-    const anew = same
-      ? [...new Set([...more, ...goneFrom(v.sheet, s)])]
-      : more.filter((g) => moreOn(v.sheet, told).includes(g))
-    const what = anew.filter((g) => !isDone || STAYS.includes(g))
+    const more = [...moreOn(v.sheet, s), ...(same ? goneFrom(v.sheet, s) : [])]
+    const what = [...new Set(more)].filter(
+      (g) => (!isDone || STAYS.includes(g)) && (same || moreOn(v.sheet, told).includes(g)),
+    )
     const stopped = isDone ? undefined : stopOf(v.sheet)
     const own = [s, told].flatMap(notesOf)
     const why = asksOf(v.sheet, stopped)
