@@ -118,6 +118,18 @@ describe.each(WROTE)('%s that another person has not sent', (_, write, asked, ki
   })
 })
 
+test('that it is on a roof is asked of this very job, though not of another wall of the house', async () => {
+  const stamp = { savedAt: `${DAY}T08:30:00.000Z`, savedBy: 'Odalys' }
+  const ground: Sheet = { ...READY, site: { ...READY.site, access: 'ground', heightM: 2 } }
+  expect(removals().save(ID, 1, ground, stamp).ok).toBe(true)
+  expect(removals().save(OTHER, 0, ground, stamp).ok).toBe(true)
+  await signal()
+  await saved('job', { access: 'roof', heightM: '13' })
+  await hands('operator')
+  expect(await words()).toContain('Ladder, roof or height: is it here?')
+  expect(await words(`/removals/${OTHER}`)).not.toContain('Ladder, roof or height: is it here?')
+})
+
 test('what a colleague tapped after one’s own words is asked, though both wait', async () => {
   await hands('operator')
   await saved('job', { email: 'hers@example.org' })
