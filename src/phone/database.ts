@@ -92,6 +92,10 @@ export interface WaitingSheet {
   over: number | boolean
 }
 
+/** Refused, and neither written on since nor meant to stand over the other one: it does not go by itself. */
+export const isRefused = ({ refused, unaccepted }: Pick<WaitingSheet, 'refused' | 'unaccepted'>): boolean =>
+  refused !== null && unaccepted !== true
+
 /** What the server last said, less the colonies and sheets. */
 export type RoundHead = Omit<RoundBundle, 'colonies' | 'sheets' | 'whole'> & {
   /** When it was last brought up to date. UTC, ISO. */

@@ -65,7 +65,7 @@ function overTheirs(
   return noted.length === 0 ? shown : { ...shown, site: { ...shown.site, noted } }
 }
 
-/** What others wrote here and have not sent: its words are theirs, what they found on site is everybody's. */
+/** What others found on site and have not sent is everybody's; what they wrote is asked about as if on another sheet (`unsent`). */
 export function withFinds(kept: KeptSheet): KeptSheet {
   let { theirs } = kept
   for (const { sheet, owner, from } of kept.aside ?? [])
@@ -84,9 +84,10 @@ export function jobsOf(sheets: readonly KeptSheet[], boxed: (id: string) => bool
     if (kept.theirs !== null) before.set(`${kept.id} ${kept.theirs.version}`, kept.theirs)
   }
   const kept: SavedHere[] = []
-  const coloniesOf = ({ id, sheet: { boxes = [] } }: SheetVersion, told: readonly string[]): string[] => [
-    ...new Set([...(boxed(id) ? [id] : []), ...told, ...boxes]),
-  ]
+  const coloniesOf = (
+    { id, sheet: { boxes = [] } }: Pick<SheetVersion, 'id' | 'sheet'>,
+    told: readonly string[],
+  ): string[] => [...new Set([...(boxed(id) ? [id] : []), ...told, ...boxes])]
   const save: PhoneJobs['save'] = (id, base, content, { savedAt, savedBy }) => {
     const parsed = sheetSchema.safeParse(content)
     if (!parsed.success) return refused(problemsOf(parsed.error, content))
@@ -106,6 +107,16 @@ export function jobsOf(sheets: readonly KeptSheet[], boxed: (id: string) => bool
     kept,
     list: () =>
       [...known.values()].map(({ last, colonies }) => ({ ...last, colonies: coloniesOf(last, colonies) })),
+    unsent: () =>
+      sheets.flatMap(({ id, theirs, aside = [] }) =>
+        aside.map(({ sheet, owner, from }) => ({
+          id,
+          by: owner.name,
+          // What was decided before is no word of theirs.
+          sheet: { ...sheet, decision: heldIn(sheet, from) },
+          colonies: coloniesOf({ id, sheet }, theirs?.colonies ?? []),
+        })),
+      ),
     get(id) {
       const found = known.get(id)
       if (found === undefined) return null

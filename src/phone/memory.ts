@@ -4,10 +4,17 @@ import type { Day } from '../days.ts'
 import type { RoundColony } from '../features/offline/index.ts'
 import { killing } from '../features/removal/index.ts'
 import type { PhoneState } from '../parts/index.ts'
-import { EMPTY_SHEET } from '../records/index.ts'
+import { EMPTY_SHEET, withFound } from '../records/index.ts'
 import { clockOff } from './clock.ts'
 import { connectionOf, type On } from './connection.ts'
-import { type Database, type KeptSheet, type RoundHead, type Waiting, waitingOn } from './database.ts'
+import {
+  type Database,
+  isRefused,
+  type KeptSheet,
+  type RoundHead,
+  type Waiting,
+  waitingOn,
+} from './database.ts'
 import { all } from './outbox.ts'
 import { bookOf, type PhoneBook } from './repository.ts'
 import { type Base, birth, forgetRound, type KeptRound, keptRound } from './round-store.ts'
@@ -164,8 +171,9 @@ function stateOf(
 /** What can kill of a sheet, that the yard does not know, and that nobody sends before its writer has signed in. */
 export const killsOn = (s: KeptSheet): NonNullable<PhoneState['kills']> =>
   waitingOn(s).flatMap((w) => {
-    // What a sheet was refused over is not: what it found the yard has kept.
-    const known = w.refused !== null && !w.unaccepted && w.base > 0
-    const what = known ? '' : killing(w.sheet, s.theirs?.sheet ?? w.from ?? EMPTY_SHEET)
+    const before = s.theirs?.sheet ?? w.from ?? EMPTY_SHEET
+    // Of a sheet that was refused the yard has kept what it found, and no more.
+    const known = isRefused(w) && w.base > 0
+    const what = killing(w.sheet, known ? withFound(before, w.sheet, w.from) : before)
     return what === '' ? [] : [{ what, by: w.owner.name }]
   })

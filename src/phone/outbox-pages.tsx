@@ -27,7 +27,7 @@ import { foundWords, pathWords } from '../features/removal/index.ts'
 import { correctionOf, type FieldProblem, one, type Typed, typedOf } from '../forms/index.ts'
 import { EMPTY_SHEET, photosOfSheet, sheetName } from '../records/index.ts'
 import type { Repository } from '../store/index.ts'
-import { type KeptSheet, type Waiting, type WaitingSheet, waitingOn } from './database.ts'
+import { isRefused, type KeptSheet, type Waiting, type WaitingSheet, waitingOn } from './database.ts'
 import { killsOn } from './memory.ts'
 import { mayBeThere } from './outbox.ts'
 import { isStuck, restsOn } from './sender.ts'
@@ -191,6 +191,7 @@ const sheetItems = ({ sheets }: OutboxActions): SheetItem[] =>
       owner: w.owner.name,
       keptAt: w.keptAt,
       kills: killsOn({ ...kept, mine: w, aside: [] })[0]?.what ?? '',
+      stuck: isRefused(w),
       own: w === kept.mine ? ownOf({ ...kept, mine: w }) : null,
     })),
   )
@@ -213,7 +214,7 @@ function itemsOf({ waiting, person }: OutboxActions): OutboxItem[] {
   const stuck = waiting.filter(isStuck)
   return waiting.map((w) => {
     const kept = { n: w.n, id: w.id, tag: w.tag, on: w.entry.on, owner: w.owner.name }
-    if (w.owner.id !== person) return { ...kept, kind: w.entry.kind, state: 'theirs' }
+    if (w.owner.id !== person) return { ...kept, kind: w.entry.kind, state: 'theirs', stuck: isRefused(w) }
     const maybe = mayBeThere(w)
     return {
       ...kept,

@@ -210,11 +210,7 @@ export function bookOf({ head, colonies, waiting, sheets = [], today }: BookPart
     settings,
     protocol: () => protocol,
     plan: planner,
-    removals: jobsOf(
-      // What another person wrote here waits for them; nobody else is shown more of it than what it found.
-      sheets.map(withFinds),
-      (id) => summary(id) !== null,
-    ),
+    removals: jobsOf(sheets.map(withFinds), (id) => summary(id) !== null),
   }
   return repository
 }

@@ -2,7 +2,7 @@
 import { heldIn, photosOfSheet, type Sheet, sheet as sheetSchema, withFound } from '../records/index.ts'
 import { canonical } from '../store/index.ts'
 import { ask } from './asking.ts'
-import type { KeptSheet, WaitingSheet } from './database.ts'
+import { isRefused, type KeptSheet, type WaitingSheet } from './database.ts'
 import { handPiece, type Pieces } from './photo-sender.ts'
 import { type Answer, type Ended, refused, type SendParts, unsentPhoto } from './sender.ts'
 import { acknowledgeSheet, refuseSheet, triedSheet, waitingSheets } from './sheet-outbox.ts'
@@ -20,9 +20,6 @@ export async function sendSheets(parts: SendParts): Promise<Ended> {
   }
   return ended
 }
-
-/** Refused, and neither written on since nor meant to stand over the other one. */
-const isRefused = ({ refused, unaccepted }: WaitingSheet): boolean => refused !== null && unaccepted !== true
 
 async function hand(
   parts: SendParts,

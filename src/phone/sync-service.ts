@@ -15,9 +15,9 @@ import type { PhotoShelf } from '../photos/index.ts'
 import type { JournalRow } from '../store/index.ts'
 import { ASK_THE_SERVER, phoneApp } from './app.ts'
 import { yardMoment } from './clock.ts'
-import type { Database, Waiting } from './database.ts'
+import { type Database, isRefused, type Waiting, waitingOn } from './database.ts'
 import { type LineParts, lineOf, type Send } from './line.ts'
-import { memoryOf, type Snapshot } from './memory.ts'
+import { killsOn, memoryOf, type Snapshot } from './memory.ts'
 import { pageOf } from './no-signal.ts'
 import * as outbox from './outbox.ts'
 import type { OutboxActions } from './outbox-pages.tsx'
@@ -169,12 +169,24 @@ export function syncServiceOf(parts: SyncServiceParts): SyncService {
     send,
     async signOutWarning(request) {
       const now = await state()
-      const viewer = (await snapshot()).base?.viewer ?? null
+      const { base, sheets, waiting } = await snapshot()
+      const viewer = base?.viewer ?? null
       const language = viewer?.language ?? parts.browserReads
       const frame = { ...bareFrame(new URL(request.url).pathname, parts.built, language), viewer }
       const words = waitingWords(now, frame.words)
       if (words === null || (await request.formData()).get('anyway') === 'yes') return null
-      return pageOf(SignOutPage({ frame, waiting: words, one: now.waiting + now.refused === 1 }))
+      const { outbox, phone } = frame.words
+      const all = [...waiting, ...sheets.flatMap(waitingOn)]
+      const each = (lines: string[]) => [...new Set(lines)]
+      return pageOf(
+        SignOutPage({
+          frame,
+          waiting: words,
+          kills: each(sheets.flatMap(killsOn).map(phone.kills)),
+          rest: each(all.map((w) => outbox[isRefused(w) ? 'stuck' : 'theirs'](w.owner.name))),
+          goes: all.some((w) => w.owner.id === viewer?.id && !isRefused(w)),
+        }),
+      )
     },
     signedOut: memory.forget,
     language: async () => (await snapshot()).base?.viewer.language ?? parts.browserReads,

@@ -50,6 +50,8 @@ interface SheetStamp {
 export interface Jobs {
   /** The last version of every sheet, the one saved last first. */
   list(): (SheetVersion & { colonies: ColonyId[] })[]
+  /** Of a phone: what others wrote there and have not sent. */
+  unsent?: () => { id: string; by: string; sheet: Sheet; colonies: ColonyId[] }[]
   get(id: string): SavedSheet | null
   version(id: string, version: number): SheetVersion | null
   /** `base`: the version that was shown when it was changed; 0 for a new sheet. Saving the same content again is harmless. */

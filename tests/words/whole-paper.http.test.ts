@@ -235,7 +235,9 @@ describe('in a language that is made up, nothing is left in English', () => {
     expect(items.length).toBeGreaterThan(30)
     const [first] = items
     if (first === undefined) throw new Error('nothing waits')
-    const theirs = { ...first, kind: 'note' as const, state: 'theirs' as const, owner: NAMES.operator }
+    const theirs = [true, false].map((stuck) => ({
+      ...{ ...first, kind: 'note' as const, state: 'theirs' as const, owner: NAMES.operator, stuck },
+    }))
     const own = { name: 'W-2', problems: first.problems, again: false, over: true }
     const sheets = [
       null,
@@ -243,9 +245,10 @@ describe('in a language that is made up, nothing is left in English', () => {
       { ...own, again: true, out: 'W-2', stays: true, found: ['W-2'], photos: [] },
     ].map((own, n) => ({
       ...{ id: String(n), owner: NAMES.operator, keptAt: first.keptAt, kills: '', own },
+      stuck: n !== 1,
     }))
     const pages = [
-      OutboxPage({ frame, items: [...items, theirs], sheets, signIn: true }),
+      OutboxPage({ frame, items: [...items, ...theirs], sheets, signIn: true }),
       OutboxPage({ frame, items: [] }),
       TakeOutPage({ frame, item: first }),
       ...[false, true].map((stays) =>
@@ -255,8 +258,8 @@ describe('in a language that is made up, nothing is left in English', () => {
           own: { ...own, out: stays ? 'W-2' : null, stays, found: ['W-2'], photos: [] },
         }),
       ),
-      SignOutPage({ frame, waiting: MADE_UP.outbox.waiting(2), one: false }),
-      UnlistedPage({ frame, waiting: MADE_UP.outbox.waiting(2) }),
+      SignOutPage({ frame, waiting: MADE_UP.phone.waiting(2), kills: [], rest: [], goes: true }),
+      UnlistedPage({ frame, waiting: MADE_UP.phone.waiting(2) }),
       NoSignalPage({ frame }),
       NotKeptPage({ frame }),
     ]

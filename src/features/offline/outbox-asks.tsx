@@ -74,14 +74,29 @@ export const TakeOutSheetPage = ({
   )
 }
 
-/** Before signing out while something waits. */
-export const SignOutPage = ({ frame, waiting, one }: { frame: Frame; waiting: string; one: boolean }) => (
+/** Before signing out while something waits: what of it can kill, and what becomes of it. `goes`: whether any of it can be sent now. */
+export const SignOutPage = ({
+  frame,
+  waiting,
+  kills,
+  rest,
+  goes,
+}: {
+  frame: Frame
+  waiting: string
+  kills: string[]
+  rest: string[]
+  goes: boolean
+}) => (
   <Layout frame={frame} title={frame.words.outbox.signingOut.title} ways={false}>
     <h1 id="sign-out-warning">{waiting}</h1>
-    <p>{one ? frame.words.outbox.signingOut.one : frame.words.outbox.signingOut.more}</p>
+    {kills.map((line) => (
+      <p class="phone-kills">{line}</p>
+    ))}
+    <p>{[frame.words.outbox.signingOut.stays, ...rest].join(' ')}</p>
     <div class="buttons">
       <a class="button button-do" href="/outbox">
-        {frame.words.outbox.signingOut.sendFirst}
+        {goes ? frame.words.outbox.signingOut.sendFirst : frame.words.outbox.unlisted.again}
       </a>
       <form method="post" action={frame.path}>
         <input type="hidden" name="anyway" value="yes" />

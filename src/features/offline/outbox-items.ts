@@ -37,6 +37,8 @@ export interface OwnItem extends Kept {
 export interface TheirItem extends Kept {
   kind: Entry['kind']
   state: 'theirs'
+  /** The server would not have it: no sign-in sends it. */
+  stuck: boolean
 }
 
 export type OutboxItem = OwnItem | TheirItem
@@ -48,6 +50,8 @@ export interface SheetItem {
   keptAt: string
   /** What on it can kill and the yard does not know; '' for nothing. 'gas pipe' */
   kills: string
+  /** The server would not have it, and it does not go again. */
+  stuck: boolean
   /** Null where it is another person's: it names a customer. */
   own: {
     name: string

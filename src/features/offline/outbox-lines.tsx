@@ -27,7 +27,7 @@ export const TheirLine = ({ item, frame }: LineProps<TheirItem>) => (
     <p class="line-what">
       <strong>{capital(frame.words.entries.kinds[item.kind])}</strong>
     </p>
-    <p class="fine">{frame.words.outbox.theirs(item.owner)}</p>
+    <p class="fine">{frame.words.outbox[item.stuck ? 'stuck' : 'theirs'](item.owner)}</p>
   </Line>
 )
 

@@ -1,7 +1,6 @@
 /** What waits on this phone to be sent, and how to work without signal. */
 
-import { type Frame, Layout } from '../../parts/index.ts'
-import type { Words } from '../../words/index.ts'
+import { type Frame, Layout, waitingWords } from '../../parts/index.ts'
 import type { OutboxItem, SheetItem } from './outbox-items.ts'
 import { OwnLine, TheirLine } from './outbox-lines.tsx'
 import { Sheets } from './outbox-sheets.tsx'
@@ -16,7 +15,7 @@ export interface OutboxProps {
 
 export const OutboxPage = ({ frame, items, sheets = [], signIn = false }: OutboxProps) => (
   <Layout frame={frame} title={frame.words.outbox.title}>
-    <h1>{title(items, sheets, frame.words.outbox)}</h1>
+    <h1>{(frame.phone && waitingWords(frame.phone, frame.words)) ?? frame.words.outbox.nothing}</h1>
     {signIn ? <SignInFirst frame={frame} /> : null}
     {sheets.length === 0 ? null : <Sheets sheets={sheets} frame={frame} />}
     {items.length + sheets.length === 0 ? <p>{frame.words.outbox.allIn}</p> : null}
@@ -51,18 +50,7 @@ export const OutboxPage = ({ frame, items, sheets = [], signIn = false }: Outbox
 )
 
 /** Of whoever is signed in, and not refused; or to be sent again. */
-const goes = ({ own }: SheetItem): boolean => own !== null && (own.again || own.problems.length === 0)
-
-function title(items: OutboxItem[], sheets: SheetItem[], says: Words['outbox']): string {
-  const refused =
-    items.filter((i) => i.state === 'refused').length + sheets.filter((s) => s.own?.problems.length).length
-  const waiting = items.length + sheets.length - refused
-  const parts = [
-    ...(waiting > 0 ? [says.waiting(waiting)] : []),
-    ...(refused > 0 ? [says.refused(refused)] : []),
-  ]
-  return parts.length === 0 ? says.nothing : parts.join(', ')
-}
+const goes = ({ own, stuck }: SheetItem): boolean => own !== null && !stuck
 
 const SignInFirst = ({ frame: { words } }: { frame: Frame }) => (
   <div class="notice notice-late">

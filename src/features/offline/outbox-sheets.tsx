@@ -12,7 +12,8 @@ export const Sheets = ({ sheets, frame }: { sheets: SheetItem[]; frame: Frame })
         <li>
           {own === null ? (
             <p>
-              {sheet.theirs(s.owner, s.kills)} <span class="soft">{sheet.goes(s.owner)}</span>
+              {sheet.theirs(s.owner, s.kills)}{' '}
+              <span class="soft">{frame.words.outbox[s.stuck ? 'stuck' : 'theirs'](s.owner)}</span>
             </p>
           ) : (
             <>

@@ -4,10 +4,11 @@ import { heldIn, type Sheet } from '../../records/index.ts'
 import type { SheetVersion } from '../../store/index.ts'
 import { type Units, unitOf } from '../../words/index.ts'
 import { fieldsOfPart } from './fields.ts'
-import { goneFrom, isHazard } from './grave.ts'
+import { goneFrom } from './grave.ts'
+import { notesOf } from './notes-read.ts'
+import { moreOn, saidOn } from './other-sheets.ts'
 import { PARTS, type Part } from './stage.ts'
 import { decidedWords, GRAVE_WORDS } from './words.ts'
-import { writtenOn } from './written.ts'
 
 const OF_THE_TICKS = ['check.done', 'check.doneOn', 'check.doneAt', 'check.tickedAt']
 
@@ -68,14 +69,21 @@ export function clashWords(
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
 
-/** What can kill of a sheet and was not known before, tapped or written, and nothing private. 'gas pipe, somebody allergic' */
+/**
+ * What can kill of a sheet and was not known before, tapped or written, that somebody stopped it, and that there are words which nobody
+ * has read; and nothing private. 'gas pipe, a refusal'
+ */
 export function killing(now: Sheet, before: Sheet): string {
-  const said = (s: Sheet) => writtenOn(s).map((w) => w.what)
-  const anew = said(now).filter((what) => !said(before).includes(what))
-  return [...new Set([...goneFrom(now, before), ...anew])]
-    .filter((what) => isHazard(what) || what === 'allergic')
-    .map((what) => GRAVE_WORDS[what].toLowerCase())
-    .join(', ')
+  const had = saidOn(before)
+  const held = heldIn(now, before)
+  const read = [held?.reason, ...notesOf(before)]
+  return [
+    ...moreOn(now, before)
+      .filter((what) => !had.includes(what))
+      .map((what) => GRAVE_WORDS[what].toLowerCase()),
+    ...(held === undefined ? [] : [held.is === 'refuse' ? 'a refusal' : 'a “Wait” with a reason']),
+    ...(notesOf(now).every((text) => read.includes(text)) ? [] : ['a note nobody has read']),
+  ].join(', ')
 }
 
 /** What of a sheet came to light since another version, and a refusal with its reason. ['gas pipe', 'Bram tapped “Refuse”, …'] */

@@ -1,6 +1,7 @@
 /**
  * Other sheets of the same house: a wife calls, then her husband, and two of the yard write two sheets. What can kill and stands
- * on the one is looked for again, or asked again, on the other, before anything is opened.
+ * on the one is looked for again, or asked again, on the other, before anything is opened. What another person wrote on this phone
+ * and has not sent is such a sheet, be it of this very job.
  */
 import { daysBetween } from '../../days.ts'
 import {
@@ -14,6 +15,7 @@ import {
   TRADE_HAZARDS,
 } from '../../records/index.ts'
 import { fingerprint } from '../../store/index.ts'
+import { goneFrom } from './grave.ts'
 import { tappedAt } from './hazards.ts'
 import { type Facts, MET, NOT_NEEDED } from './item.ts'
 import { notesOf } from './notes-read.ts'
@@ -33,10 +35,13 @@ const OF_THE_HOUSE: readonly Told[] = [...STAYS, 'fierce', 'sprayed']
 
 /** A sheet of the same house, and what of it is not on this one. */
 export interface OtherSheet {
+  /** Its own; or whose it is too, where it is not sent. */
   id: string
+  /** Where more of it is said. */
+  path: string
   name: string
   /** Why it is asked about here. */
-  shares: Shared
+  shares: Shared | 'job'
   what: Told[]
   /** Its notes that are not on this one. */
   notes: string[]
@@ -48,7 +53,7 @@ export interface OtherSheet {
 
 /** 'of this house': a telephone alone may be of somebody with two houses. */
 export const sharing = ({ shares }: Pick<OtherSheet, 'shares'>): string =>
-  shares === 'house' ? 'of this house' : `with the same ${shares}`
+  shares === 'house' || shares === 'job' ? `of this ${shares}` : `with the same ${shares}`
 
 /** As somebody taps it before the cut, of one other sheet: what the next one says, or this one later, is asked by itself. */
 export const notThere = (what: Told, { id }: Pick<OtherSheet, 'id'>): string => `not-there:${what}:${id}`
@@ -77,7 +82,7 @@ const tappedOn = (s: Sheet): Told[] => {
 }
 
 /** What another sheet says and this one does not: tapped there, or in somebody's words, those of a refusal among them. */
-function moreOn(other: Sheet, s: Sheet): Told[] {
+export function moreOn(other: Sheet, s: Sheet): Told[] {
   // Where nobody has said that it is new, a house is asked as an old one.
   const own = [...tappedOn(s), ...(fierce(s) ? ['fierce'] : []), ...(s.site.old === 'no' ? [] : ['old'])]
   const written = writtenIn(other).filter(({ tapped }) => !tapped.some((g) => own.includes(g)))
@@ -102,19 +107,26 @@ function asksOf(other: Sheet, stopped: OtherSheet['stopped']): string | undefine
 export function otherSheetsOf(
   id: string,
   s: Sheet,
-  all: readonly { id: string; sheet: Sheet; colonies: readonly string[] }[],
+  all: readonly { id: string; by?: string; sheet: Sheet; colonies: readonly string[] }[],
   today: string,
 ): OtherSheet[] {
   return all.flatMap((v): OtherSheet[] => {
-    const shares = sharedBy(v.sheet.job, s.job)
-    if (v.id === id || shares === undefined) return []
+    const { by } = v
+    const same = v.id === id
+    const shares = !same ? sharedBy(v.sheet.job, s.job) : by === undefined ? undefined : 'job'
+    if (shares === undefined) return []
+    // Of what is not sent, only what is new: as the yard has it, it is asked about by itself.
+    const told = all.find((o) => by !== undefined && o.by === undefined && o.id === v.id)?.sheet ?? s
     const { work, decision } = v.sheet
     const on = work.on ?? decision?.on
     const isDone = v.colonies.length > 0
     if (isDone && (on === undefined || daysBetween(on, today) > STAYS_DAYS)) return []
-    const what = moreOn(v.sheet, s).filter((g) => !isDone || STAYS.includes(g))
+    const more = [...moreOn(v.sheet, s), ...(same ? goneFrom(v.sheet, s) : [])]
+    const what = [...new Set(more)].filter(
+      (g) => (!isDone || STAYS.includes(g)) && (same || moreOn(v.sheet, told).includes(g)),
+    )
     const stopped = isDone ? undefined : stopOf(v.sheet)
-    const own = notesOf(s)
+    const own = [s, told].flatMap(notesOf)
     const why = asksOf(v.sheet, stopped)
     // It was taken over as a note of this one, and is read as such.
     const asks = why !== undefined && own.some((text) => text.includes(why)) ? undefined : why
@@ -122,8 +134,9 @@ export function otherSheetsOf(
     if (what.length === 0 && stopped === undefined && notes.length === 0) return []
     return [
       {
-        id: v.id,
-        name: sheetName(v.sheet),
+        id: by === undefined ? v.id : fingerprint([v.id, by]).toString(36),
+        path: by === undefined ? `/removals/${v.id}` : '/outbox',
+        name: `${sheetName(v.sheet)}${by === undefined ? '' : ` (${by}, not sent)`}`,
         shares,
         what,
         notes,

@@ -149,7 +149,7 @@ const Others = ({ others }: Pick<RemovalProps, 'others'>) => (
     {others.map((o) => (
       <p class="notice notice-late">
         <b>Another sheet {sharing(o)}:</b>{' '}
-        <a class="tall" href={`/removals/${o.id}`}>
+        <a class="tall" href={o.path}>
           {o.name}
         </a>
         .

@@ -48,12 +48,16 @@ const idIn = (c: AppContext): string | undefined => c.req.param('id')
 /** Other sheets of the same house, as far as they are known here. */
 export function othersOf(c: AppContext, deps: PageDeps, sheet: Sheet, id: string | undefined): OtherSheet[] {
   if (id === undefined) return []
-  const all = known.get(c) ?? deps.store.removals.list()
+  const { removals } = deps.store
+  const all = known.get(c) ?? [...removals.list(), ...(removals.unsent?.() ?? [])]
   known.set(c, all)
   return otherSheetsOf(id, sheet, all, c.var.frame.today)
 }
 /** Read once for a page: it holds every sheet against all of them, and while it is made only its own is written. */
-const known = new WeakMap<AppContext, ReturnType<PageDeps['store']['removals']['list']>>()
+const known = new WeakMap<
+  AppContext,
+  (Pick<SavedSheet, 'colonies'> & { id: string; by?: string; sheet: Sheet })[]
+>()
 
 /** Names whose accounts cannot sign in any more, or not yet. */
 const closedIn = (deps: PageDeps): string[] => (deps.crew?.() ?? []).filter((a) => !a.open).map((a) => a.name)

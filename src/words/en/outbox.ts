@@ -2,8 +2,6 @@
 export const outbox = {
   title: 'Without signal',
   nothing: 'Nothing waits to be sent',
-  waiting: (n: number) => `${n} waiting to be sent`,
-  refused: (n: number) => `${n} not accepted`,
   allIn: 'Everything written down in this browser is in the yard’s book.',
   saveCopy: 'Save a copy as a file',
   sendNow: 'Send now',
@@ -22,6 +20,7 @@ export const outbox = {
       'It needs an address that begins with https:// . On a plain http:// address of the local network browsers keep nothing, and everything needs signal.',
   },
   theirs: (owner: string) => `Goes when ${owner} signs in on this phone.`,
+  stuck: (owner: string) => `Not accepted: ${owner} has to mend it on this phone.`,
   notAccepted: 'Not accepted',
   /** What is wrong is the whole of it, and no field. */
   it: 'It',
@@ -43,7 +42,6 @@ export const outbox = {
   takeBack: 'Take it back',
   sheet: {
     theirs: (owner: string, kills: string) => `A removal sheet of ${owner}${kills && `: ${kills}`}.`,
-    goes: (owner: string) => `It goes when ${owner} signs in again.`,
     what: (kills: string) => `Removal sheet${kills && `: ${kills}`}`,
     kept: (when: string) => `Kept here since ${when}.`,
     again: 'It goes again with the next signal.',
@@ -67,8 +65,7 @@ export const outbox = {
   },
   signingOut: {
     title: 'Sign out?',
-    one: 'If you sign out now it stays on this phone. It is sent when you sign in on it again, and only then: nobody else can send it for you.',
-    more: 'If you sign out now they stay on this phone. They are sent when you sign in on it again, and only then: nobody else can send them for you.',
+    stays: 'If you sign out now it stays on this phone: nobody else can send it for you.',
     sendFirst: 'Send them first',
     anyway: 'Sign out all the same',
   },

@@ -4,8 +4,6 @@ import type { outbox as English } from '../en/outbox.ts'
 export const outbox: typeof English = {
   title: 'Sin señal',
   nothing: 'No hay nada por enviar',
-  waiting: (n) => `${n} por enviar`,
-  refused: (n) => (n === 1 ? '1 no aceptada' : `${n} no aceptadas`),
   allIn: 'Todo lo que se anotó en este navegador está en el libro del apiario.',
   saveCopy: 'Guardar una copia como archivo',
   sendNow: 'Enviar ahora',
@@ -23,6 +21,7 @@ export const outbox: typeof English = {
       'Hace falta una dirección que empiece por https:// . En una dirección http:// de la red local los navegadores no guardan nada, y todo necesita señal.',
   },
   theirs: (owner) => `Se envía cuando ${owner} entre en este teléfono.`,
+  stuck: (owner) => `No aceptada: ${owner} tiene que corregirla en este teléfono.`,
   notAccepted: 'No aceptada',
   it: 'La anotación',
   tag: 'Etiqueta',
@@ -43,7 +42,6 @@ export const outbox: typeof English = {
   takeBack: 'Anularla',
   sheet: {
     theirs: (owner, kills) => `Una hoja de rescate de ${owner}${kills && `: ${kills}`}.`,
-    goes: (owner) => `Se envía cuando ${owner} vuelva a entrar.`,
     what: (kills) => `Hoja de rescate${kills && `: ${kills}`}`,
     kept: (when) => `Guardada aquí desde ${when}.`,
     again: 'Se envía otra vez cuando haya señal.',
@@ -63,8 +61,7 @@ export const outbox: typeof English = {
   },
   signingOut: {
     title: '¿Salir?',
-    one: 'Si sale ahora, se queda en este teléfono. Se envía cuando vuelva a entrar en él, y solo entonces: nadie más puede enviarla.',
-    more: 'Si sale ahora, se quedan en este teléfono. Se envían cuando vuelva a entrar en él, y solo entonces: nadie más puede enviarlas.',
+    stays: 'Si sale ahora, se queda en este teléfono: nadie más puede enviarlo.',
     sendFirst: 'Enviarlas primero',
     anyway: 'Salir de todos modos',
   },

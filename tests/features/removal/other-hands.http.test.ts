@@ -9,7 +9,9 @@ const ID = '019e0000-0000-7000-8000-000000000071'
 const PATH = `/removals/${ID}`
 const OVER = `/outbox/sheet/${ID}/over`
 const TAKE_OUT = `/outbox/sheet/${ID}/take-out`
-const KILLS = 'Something that can kill waits here and reaches nobody: gas pipe. Bram signs in on this phone'
+const NOTE = 'a note nobody has read'
+const WHAT = `gas pipe, a building of before 1980, ${NOTE}`
+const KILLS = `Something that can kill waits here and reaches nobody: ${WHAT}. Bram signs in on this phone`
 const KEY = 'Key under the pot'
 let yard: TestYard
 let phone: Phone
@@ -95,7 +97,7 @@ describe('gas that waits on a phone whose owner’s session has ended', () => {
     await signal()
     for (const path of ['/', '/removals', PATH, '/outbox', '/round'])
       expect(wordsOf(await phone.open(path)), path).toContain(KILLS)
-    expect((await phone.syncService.state()).kills).toEqual([{ what: 'gas pipe', by: 'Bram' }])
+    expect((await phone.syncService.state()).kills).toEqual([{ what: WHAT, by: 'Bram' }])
   })
 
   test('is seen in the outbox by whoever took a photo of it', async () => {
@@ -108,7 +110,7 @@ describe('gas that waits on a phone whose owner’s session has ended', () => {
 
   test('is said before anybody has signed in again', async () => {
     await phone.syncService.signedOut()
-    expect((await phone.syncService.state()).kills).toEqual([{ what: 'gas pipe', by: 'Bram' }])
+    expect((await phone.syncService.state()).kills).toEqual([{ what: WHAT, by: 'Bram' }])
   })
 
   test.each(['operator', 'helper'] as const)(
@@ -117,7 +119,7 @@ describe('gas that waits on a phone whose owner’s session has ended', () => {
       await hands(role)
       expect(wordsOf(await phone.open('/'))).toContain(KILLS)
       const page = await phone.open('/outbox')
-      expect(wordsOf(page)).toContain('A removal sheet of Bram: gas pipe.')
+      expect(wordsOf(page)).toContain(`A removal sheet of Bram: ${WHAT}.`)
       for (const words of [KEY, 'Ottoline', 'Invented Row', 'action="/outbox/send"', OVER, TAKE_OUT])
         expect(page).not.toContain(words)
     },
@@ -156,15 +158,16 @@ describe('two people who write on one sheet on one phone', () => {
   test('neither is written over', async () => {
     expect(await phone.syncService.state()).toMatchObject({ waiting: 2 })
     const page = await outbox()
-    expect(page).toContain('Ottoline Fairweather Removal sheet: gas pipe.')
-    expect(page).toContain('A removal sheet of Bram: gas pipe.')
+    expect(page).toContain('Ottoline Fairweather Removal sheet: gas pipe')
+    expect(page).toContain('A removal sheet of Bram: gas pipe')
   })
 
   test('hers is taken, with the gas that he found, and his waits for him', async () => {
     await signal()
-    expect(await phone.syncService.state()).toMatchObject({ waiting: 1, refused: 0, kills: [] })
+    expect(await phone.syncService.state()).toMatchObject({ waiting: 1, refused: 0, kills: [{ by: 'Bram' }] })
     expect(last().job.email).toBe('hers@example.org')
     expect(last().job.wayIn).toBeUndefined()
+    expect((await phone.syncService.state()).kills?.[0]?.what, 'the gas is in the book').not.toContain('gas')
     expect(last().site.behind).toContain('gas')
     expect(last().site.noted).toMatchObject([{ what: 'gas', is: 'found', by: 'Odalys' }])
     expect(await outbox()).not.toContain('Not accepted')
