@@ -13,8 +13,7 @@ import { cuts, isCleared, ONLY_THE_TRADE, sameOne, tappedAt } from './hazards.ts
 import { climbs, saidFierce } from './people.ts'
 import { notHere, withLines, withWords, writtenAnew } from './written.ts'
 
-const isHazard = (what: Grave): what is TradeHazard =>
-  (TRADE_HAZARDS as readonly string[]).includes(what)
+const isHazard = (what: Grave): what is TradeHazard => (TRADE_HAZARDS as readonly string[]).includes(what)
 
 /** What on the sheet can kill. */
 function graveOn(s: Sheet): Grave[] {
