@@ -79,8 +79,8 @@ const WROTE: readonly [string, () => Promise<void>, string, string][] = [
     `“${TRUSS}”`,
     'a “Wait” with a reason',
   ],
-  ['fierce bees', () => saved('site', { temper: '5' }), 'Fierce bees: is it here?', 'fierce bees'],
-  ['sprayed bees', () => saved('job', { sprayed: 'yes' }), 'Sprayed bees: is it here?', 'sprayed bees'],
+  ['fierce bees', () => saved('site', { temper: '5' }), 'Fierce bees: is it so here?', 'fierce bees'],
+  ['sprayed bees', () => saved('job', { sprayed: 'yes' }), 'Sprayed bees: is it so here?', 'sprayed bees'],
 ]
 
 describe.each(WROTE)('%s that another person has not sent', (_, write, asked, kind) => {
@@ -178,6 +178,6 @@ describe('a whole new sheet of the same house that waits for somebody else', () 
     await hands('operator')
     const page = await words()
     expect(page.match(/“Ring twice”/g)).toHaveLength(1)
-    expect(page.match(/Fierce bees: is it here\?/g)).toHaveLength(1)
+    expect(page.match(/Fierce bees: is it so here\?/g)).toHaveLength(1)
   })
 })
