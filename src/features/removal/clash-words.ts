@@ -1,7 +1,6 @@
 /** A clash in words: whose the other word is, what it says, and what one's own says. */
 import { type FieldSpec, typedFields } from '../../forms/index.ts'
 import { heldIn, type Sheet } from '../../records/index.ts'
-import type { SheetVersion } from '../../store/index.ts'
 import { type Units, unitOf } from '../../words/index.ts'
 import { fieldsOfPart } from './fields.ts'
 import { goneFrom, isHazard } from './grave.ts'
@@ -41,9 +40,10 @@ function saidAt(path: string, s: Sheet, other: Sheet, units: Units): string | un
   return said === '' ? 'nothing' : `“${said}”`
 }
 
-/** 'Odalys saved something else meanwhile', 'The way in: theirs “Front”, yours “Back”', 'Yours is not in the yard’s book …' */
+/** 'Odalys saved something else meanwhile', 'The way in: theirs “Front”, yours “Back”'. `by`: who said the other words. */
 export function clashWords(
-  last: SheetVersion,
+  by: readonly (string | undefined)[],
+  last: Sheet,
   mine: Sheet,
   clashes: readonly string[],
   units: Units,
@@ -51,19 +51,14 @@ export function clashWords(
   // Day and hour of the ticks are those of the ticks.
   const paths = [...new Set(clashes.map((path) => (OF_THE_TICKS.includes(path) ? 'check.done' : path)))]
   const lines = paths.map((path) => {
-    const theirs = saidAt(path, last.sheet, mine, units)
+    const theirs = saidAt(path, last, mine, units)
     const label = pathWords(path)
     const words =
-      theirs === undefined
-        ? label
-        : `${label}: theirs ${theirs}, yours ${saidAt(path, mine, last.sheet, units)}`
+      theirs === undefined ? label : `${label}: theirs ${theirs}, yours ${saidAt(path, mine, last, units)}`
     return capital(words)
   })
-  return [
-    `${last.savedBy} saved something else meanwhile`,
-    ...lines,
-    'Yours is not in the yard’s book, but for what you found',
-  ]
+  const names = [...new Set(by.filter((name) => name !== undefined))]
+  return [`${names.join(' and ')} saved something else meanwhile`, ...lines]
 }
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
