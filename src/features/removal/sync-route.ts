@@ -68,9 +68,9 @@ export function removalSync(deps: PageDeps): Hono<Env> {
     const said = asks
       ? clashWords(
           others.map((path) => saidBy(id, path, base)).map((by) => (by === signedIn(c) ? 'You' : by)),
-          before,
-          mine,
+          [before, mine, both],
           clashes,
+          settledIn(both),
           c.var.frame.units,
         )
       : []
@@ -129,6 +129,11 @@ export function removalSync(deps: PageDeps): Hono<Env> {
       )
     }
 
+    /** Where no tap puts mine over it: a careful answer stands, also where it is a decision and mine. */
+    function settledIn({ decision }: Sheet): string[] {
+      return decision !== undefined && decision === mine.decision ? [...settled, 'decision'] : settled
+    }
+
     /** A phone that heard no answer sends it again. */
     function wasRead(d: Sheet['decision']): boolean {
       const of = (x: Sheet['decision']): string => [x?.is, x?.by, x?.on, x?.at].join()
@@ -161,7 +166,7 @@ export function removalSync(deps: PageDeps): Hono<Env> {
     }
 
     /** What it brings stays, whatever else it is refused for: wires that were found do not wait for a clash over the way in. */
-    function refuse(said: string | string[], clashes = false): Response {
+    function refuse(said: Said | Said[], clashes = false): Response {
       if (last !== undefined && known !== undefined) keepFound(c, deps, { id, last }, mine, known)
       const version = clashes ? removals.get(id)?.last.version : undefined
       return c.json({ problems: linesOf([said].flat()), version }, 422)
@@ -173,7 +178,11 @@ export function removalSync(deps: PageDeps): Hono<Env> {
 const ALL_OUT = 'Yours is not in the yard’s book, but for what you found'
 const REST_IN = 'The rest of yours is in the yard’s book'
 
-const linesOf = (said: readonly string[]) => said.map((message) => ({ field: '', message, line: message }))
+type Said = string | { field: string; message: string }
+const linesOf = (said: readonly Said[]) =>
+  said
+    .map((x) => (typeof x === 'string' ? { field: '', message: x } : x))
+    .map((x) => ({ ...x, line: x.message }))
 
 /** The careful one comes last. */
 const CARE: readonly unknown[] = ['go', 'wait', 'refuse']

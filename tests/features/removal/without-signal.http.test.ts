@@ -126,7 +126,12 @@ describe('a sheet that was not accepted', () => {
     await signal(
       sometimes(
         (path) => path.startsWith('/removals/sync'),
-        () => Promise.resolve(new Response('{"problems":[{"field":"","message":"x"}]}', { status: 422 })),
+        () =>
+          Promise.resolve(
+            new Response('{"problems":[{"field":"job.email","message":"E-mail: theirs …"}]}', {
+              status: 422,
+            }),
+          ),
       ),
     )
     await signal(sometimes((path) => path.startsWith('/removals/sync'), down))
@@ -137,7 +142,7 @@ describe('a sheet that was not accepted', () => {
     expect(asked.toLowerCase()).toContain('gas')
     expect((await phone.post(`/outbox/sheet/${ID}/take-out`, {})).status).toBe(303)
     expect(wordsOf(await phone.open(PATH)).toLowerCase()).toContain('gas')
-    expect((await mineOf())?.sheet.job).toMatchObject({ email: HERS, wayIn: 'Back door. Gate at the front' })
+    expect((await mineOf())?.sheet.job).toMatchObject({ email: HERS, wayIn: 'Gate at the front. Back door' })
     expect((await mineOf())?.sheet.site.behind).toContain('gas')
     await signal()
     expect(last().job.email).toBe(HERS)
