@@ -149,7 +149,11 @@ export function takenOut({ theirs, mine }: KeptSheet): { left: WaitingSheet | nu
   const { sheet: both, clashes, settled } = mergeSheets(from, mine.sheet, theirs.sheet, theirs.sheet)
   const rest = clashes.length > 0 ? both : withFound(theirs.sheet, mine.sheet, from)
   const own = canonical(rest.decision) !== canonical(theirs.sheet.decision)
-  const decision = heldIn(mine.sheet, from)
+  const held = heldIn(mine.sheet, from)
+  const hers = theirs.sheet.decision
+  // A refusal is more careful than “Wait”, and one that was answered meanwhile was read.
+  const stands = (held?.is === 'refuse' || hers?.is !== 'refuse') && hers?.over?.at !== (held?.at ?? '')
+  const decision = stands ? held : undefined
   const sheet = decision !== undefined ? { ...rest, decision } : own ? without(rest, theirs.savedBy) : rest
   const same = canonical(sheet) === canonical(theirs.sheet)
   const made = { base: theirs.version, from: theirs.sheet, sheet }

@@ -86,7 +86,7 @@ export function pathWords(path: string): string {
 }
 
 /** What a sheet says there, as it would have been typed; of lists only what `other` has not. Undefined where it is not said in words. */
-export function saidAt(path: string, s: Sheet, other: Sheet, units: Units): string | undefined {
+function saidAt(path: string, s: Sheet, other: Sheet, units: Units): string | undefined {
   const whole = WHOLE[path]
   if (whole !== undefined) return whole[1]?.(s, units) ?? 'nothing'
   const asked = specOf(path)
