@@ -64,10 +64,12 @@ export function removalSync(deps: PageDeps): Hono<Env> {
     const before = last?.sheet ?? EMPTY_SHEET
     const others = clashes.filter((path) => !isOwn(path))
     const asks = last !== undefined && others.length > 0 && over !== last.version
+    const whose = others.map((path) => saidBy(id, path, base))
+    const moment = { ...momentNow(c, deps), ...(asks && whose[0] !== undefined ? { by: whose[0] } : {}) }
     const both = asks ? besideClash(known, mine, before, wasRead(mine.decision)) : merging
     const said = asks
       ? clashWords(
-          others.map((path) => saidBy(id, path, base)).map((by) => (by === signedIn(c) ? 'You' : by)),
+          whose.map((by) => (by === signedIn(c) ? 'You' : by)),
           [before, mine, both],
           clashes,
           settledIn(both),
@@ -80,7 +82,7 @@ export function removalSync(deps: PageDeps): Hono<Env> {
     const wrong = unclocked && decidesAnew
     const unread = asks ? decidesAnew : clashes.length > 0
     const fair = !unread && !(elsewhere && decidesAnew) && !wrong
-    const decided = fair ? both : undecided(both, momentNow(c, deps), wrong)
+    const decided = fair ? both : undecided(both, moment, wrong)
     const ticked = unclocked ? withoutHours(before, withKept(before, decided)) : withKept(before, decided)
     const merged =
       ticked.check.tickedAt === before.check.tickedAt
@@ -88,7 +90,7 @@ export function removalSync(deps: PageDeps): Hono<Env> {
         : untickedFor(ticked, writtenAnew(known, before))
     const gone = goneUnsaid(before, merged, known, c.var.frame.today)
     // No “go” comes of a sheet that is asked about: what it brings beside it is not held up by what it lacks for one.
-    const judged = asks && !beginsIn(known, mine) ? undecided(mine, momentNow(c, deps), false) : mine
+    const judged = asks && !beginsIn(known, mine) ? undecided(mine, moment, false) : mine
     const problems = sentProblems(c, deps, known, judged, found, { id, absent })
     if (asks && (gone.length > 0 || problems.length > 0)) return refuse([...said, ALL_OUT], true)
     if (gone.length > 0)

@@ -66,7 +66,9 @@ describe('beside a clash over the telephone', () => {
     const mine = { ...but(READY, { phone: '555 0199' }), decision: decided('go', 'Bram', '11:50') }
     expect((await sync({ ...mine, check: { ...mine.check, hottestC: 37 } })).status).toBe(422)
     expect(last().check.hottestC).toBe(37)
-    expect(last().decision).toMatchObject({ is: 'go', by: 'Bram', fell: { on: DAY } })
+    expect(last().decision).toMatchObject({ is: 'go', by: 'Bram', fell: { by: 'Odalys' } })
+    const page = await (await yard.ask('beekeeper', `/removals/${ID}`)).text()
+    expect(page, 'nobody who decided changed anything').toContain('before Odalys changed something')
   })
 
   test.each(['refuse', 'wait'] as const)('a “%s” is in the book', async (is) => {
