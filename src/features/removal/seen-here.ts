@@ -67,7 +67,10 @@ function isUnheard(known: Sheet, sent: Sheet, s: Sheet): boolean {
     boxedAt === known.work.boxedAt ? undefined : boxedAt,
   ].filter((at) => at !== undefined)
   const all = hours.length === 0 && underGo !== undefined ? [underGo.at] : hours
-  return all.some((at) => `${lost.on} ${lost.at}` < `${on ?? underGo?.on} ${at}`)
+  // One's own “go” falls when it comes in: it was none from the hour at which that was found.
+  const had = new Set((sent.site.noted ?? []).map((n) => JSON.stringify(n)))
+  const found = (s.site.noted ?? []).filter((n) => n.is === 'found' && !had.has(JSON.stringify(n)))
+  return [lost, ...found].some((x) => all.some((at) => `${x.on} ${x.at}` < `${on ?? underGo?.on} ${at}`))
 }
 
 /**

@@ -95,6 +95,28 @@ describe.each([
   })
 })
 
+test.each(['', 'beside a clash'])(
+  'one’s own “go” over a pipe that stood in the book by then is marked %s',
+  async (clash) => {
+    const noted = [
+      { what: 'gas', is: 'found', by: 'Odalys', on: DAY, at: '10:40', writtenAt: `${DAY}T10:40:00.000Z` },
+    ] as const
+    saved(READY)
+    const phone = clash === '' ? {} : { phone: '555 0100' }
+    saved({ ...READY, job: { ...READY.job, ...phone }, site: { ...GAS.site, noted: [...noted] } })
+    const own = {
+      ...opened('11:30'),
+      decision: { ...GOES.decision, by: 'Bram', at: '11:00' } as Sheet['decision'],
+    }
+    const mine = clash === '' ? own : { ...own, job: { ...own.job, phone: '555 0199' } }
+    expect(await sync({ ...mine, check: { ...mine.check, tickedAt: '11:00' } }, 1)).toBe(
+      clash === '' ? 200 : 422,
+    )
+    expect(last().work).toMatchObject({ openedAt: '11:30', withoutGo: { why: 'sent-later' } })
+    expect(last().decision).toMatchObject({ is: 'go', by: 'Bram', fell: { on: DAY } })
+  },
+)
+
 test('a refused sheet whose bees are in the box says so, and leads to their intake', async () => {
   saved(GOES)
   saved(REFUSED)
