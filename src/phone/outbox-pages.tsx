@@ -23,7 +23,7 @@ import {
   TakeOutPage,
   TakeOutSheetPage,
 } from '../features/offline/index.ts'
-import { foundWords, pathWords } from '../features/removal/index.ts'
+import { foundWords } from '../features/removal/index.ts'
 import { correctionOf, type FieldProblem, one, type Typed, typedOf } from '../forms/index.ts'
 import { EMPTY_SHEET, photosOfSheet, sheetName } from '../records/index.ts'
 import type { Repository } from '../store/index.ts'
@@ -198,12 +198,15 @@ const sheetItems = ({ sheets }: OutboxActions): SheetItem[] =>
 
 function ownOf({ mine, ...kept }: KeptSheet & { mine: WaitingSheet }): SheetItem['own'] {
   const { left, out } = takenOut({ ...kept, mine })
+  // The server said the line of a field as “Label: theirs …”.
+  const labels = (path: string) =>
+    (mine.refused ?? []).flatMap((p) => (p.field === path ? p.message.toLowerCase().split(':', 1) : []))
   return {
     name: sheetName(mine.sheet),
     problems: mine.refused ?? [],
     again: mine.unaccepted === true,
-    over: mine.clash !== undefined,
-    out: out === null ? null : [...new Set(out.map(pathWords))].join(', '),
+    over: mine.clash !== undefined && out?.length !== 0,
+    out: out === null ? null : out.flatMap(labels).join(', ') || (out.length === 0 ? '' : null),
     stays: left !== null,
     photos: photosOfSheet(mine.sheet).filter((id) => !photosOfSheet(mine.from ?? EMPTY_SHEET).includes(id)),
     found: foundWords(left?.sheet ?? mine.sheet, kept.theirs?.sheet ?? EMPTY_SHEET),

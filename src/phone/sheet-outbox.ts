@@ -146,25 +146,23 @@ export function takenOut({ theirs, mine }: KeptSheet): { left: WaitingSheet | nu
   if (theirs === null || mine === null) return { left: null, out: null }
   const from = mine.from ?? EMPTY_SHEET
   // The other one's word stands where both said something, and the careful answer where there is one.
-  const { sheet: both, clashes } = mergeSheets(from, theirs.sheet, mine.sheet)
+  const { sheet: both, clashes, settled } = mergeSheets(from, mine.sheet, theirs.sheet, theirs.sheet)
   const rest = clashes.length > 0 ? both : withFound(theirs.sheet, mine.sheet, from)
   const own = canonical(rest.decision) !== canonical(theirs.sheet.decision)
-  const decision = heldIn(mine.sheet, from)
+  const held = heldIn(mine.sheet, from)
+  const hers = theirs.sheet.decision
+  // A refusal is more careful than “Wait”, and one that was answered meanwhile was read.
+  const stands = (held?.is === 'refuse' || hers?.is !== 'refuse') && hers?.over?.at !== (held?.at ?? '')
+  const decision = stands ? held : undefined
   const sheet = decision !== undefined ? { ...rest, decision } : own ? without(rest, theirs.savedBy) : rest
   const same = canonical(sheet) === canonical(theirs.sheet)
   const made = { base: theirs.version, from: theirs.sheet, sheet }
   const again = { refused: null, unaccepted: false, clash: undefined, over: false }
-  const gone = clashes.filter((path) => !isIn(at(sheet, path), at(mine.sheet, path)))
-  return { left: same ? null : { ...mine, ...made, ...again }, out: clashes.length === 0 ? null : gone }
+  const gone = clashes.filter((path) => !settled.includes(path) && (path !== 'decision' || !decision))
+  // Asked about, and nothing clashes any more: what is careful of it is in the book.
+  const isIn = mine.clash !== undefined && theirs.version >= mine.clash
+  return { left: same ? null : { ...mine, ...made, ...again }, out: clashes.length > 0 || isIn ? gone : null }
 }
-
-const at = (s: Sheet, path: string): unknown =>
-  path.split('.').reduce<unknown>((x, key) => (x as Record<string, unknown> | undefined)?.[key], s)
-
-/** It stands there, or among the words of both. */
-const isIn = (all: unknown, mine: unknown): boolean =>
-  canonical(all) === canonical(mine) ||
-  (typeof all === 'string' && typeof mine === 'string' && all.includes(mine))
 
 /** Takes out what was written here and clashes; what was found goes on waiting. */
 export async function takeOutSheet(db: Database, id: string, now: string): Promise<void> {

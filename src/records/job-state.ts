@@ -174,7 +174,7 @@ function isNamed({ job }: Sheet, { site }: ComesFrom): boolean {
  */
 export function mayBeOf(s: Sheet, bees: ComesFrom): boolean {
   const { job, site, work, decision, ended } = s
-  const over = ended !== undefined || decision?.is === 'refuse'
+  const over = ended !== undefined || (decision?.is === 'refuse' && !hasBegun(s))
   const day = work.on ?? job.plannedOn
   if (isNamed(s, bees)) return true
   const kinds = [bees.type, site.type].filter((type) => type !== undefined && type !== '')

@@ -9,6 +9,8 @@ export interface Merged {
   sheet: Sheet
   /** Fields of which both said something else, as 'part.field'. */
   clashes: string[]
+  /** Those of them in which the careful answer stays, or the words of both, whoever is to stand. */
+  settled: string[]
 }
 
 type Tree = Record<string, unknown>
@@ -43,38 +45,53 @@ const by =
   (of: (...n: number[]) => number): Choose =>
   (m, t) =>
     typeof m === 'number' && typeof t === 'number' ? of(m, t) : (m ?? t)
-/** Words of both, each as far as there is room for: `most` letters. */
-const both =
-  (most: number): Choose =>
-  (m, t) =>
-    [t, m]
-      .filter((x) => typeof x === 'string')
-      .map((x) => x.slice(0, most / 2 - 1))
-      .join('. ') || undefined
+/** Words of both are kept, each as far as there is room for: so many letters. */
+const WORDS: Record<string, number> = {
+  'job.told': 1000,
+  'job.wayIn': 500,
+  'site.behindNote': 500,
+  'site.foundNote': 500,
+  'site.bystandersNote': 300,
+  'site.sprayedNote': 300,
+  'site.entrance': 200,
+  'site.otherEntrances': 300,
+}
+
+/** Theirs first; what stands among the other one’s words is there already. */
+function wordsOfBoth(most: number, m: unknown, t: unknown): string | undefined {
+  const said = [t, m].filter((x) => typeof x === 'string')
+  const [one = '', two = ''] = said
+  const whole = said.find((x) => x.includes(one) && x.includes(two))
+  return whole ?? (said.map((x) => x.slice(0, most / 2 - 1)).join('. ') || undefined)
+}
 
 /** Where both said something else of what a “go” rests on, the careful answer stays, whoever says that theirs is to stand. */
 const CAREFUL: Record<string, Choose> = {
-  'job.bees': worse('wasps', 'unsure'),
-  'job.told': both(1000),
-  'job.wayIn': both(500),
-  'site.temper': worse('unknown', 5, 4),
+  'job.bees': worse('wasps', 'unsure', 'nest'),
+  'site.temper': worse('unknown', 5, 4, 3, 2),
   'site.africanized': worse('yes', 'unknown'),
   'site.old': worse('yes', 'unknown'),
+  'site.sprayed': worse('yes', 'unknown'),
   'site.access': worse('roof', 'lift', 'ladder', 'step-ladder'),
   'site.heightM': by(Math.max),
   'site.sheathingMm': by(Math.min),
   'site.behindHow': worse('owner'),
   'site.oldHow': worse('untouched'),
-  'site.behindNote': both(500),
-  'site.foundNote': both(500),
-  'site.bystandersNote': both(300),
   'check.cutMm': by(Math.max),
   'check.hottestC': by(Math.max),
   'check.vacuum': worse('shop-vacuum'),
   'check.wires': worse('near', 'unknown'),
   'work.outdoorC': by(Math.max),
-  'work.temper': worse(5, 4),
+  'work.temper': worse(5, 4, 3, 2),
 }
+
+/** Where they look elsewhere, what only one of them says is of another wall. */
+const OF_THE_PLACE = [
+  ['job', 'address'],
+  ['site', 'where'],
+  ['site', 'surface'],
+  ['site', 'type'],
+] as const
 
 /** Both sides of a part; what one of them says of an earlier day or hour than the other, as if it had said nothing. */
 function ofOneDay(part: string, b: Tree, mine: Tree, theirs: Tree): [Tree, Tree] {
@@ -91,12 +108,23 @@ function ofOneDay(part: string, b: Tree, mine: Tree, theirs: Tree): [Tree, Tree]
   return [m, t]
 }
 
-/** What both mean. `mine` or the careful answer stands where it clashes: whether it may is for the caller to say. */
-export function mergeSheets(base: Sheet, mine: Sheet, theirs: Sheet): Merged {
+/** Fields in which what both said stands side by side. */
+export const isWords = (path: string): boolean => WORDS[path] !== undefined
+
+/** What both mean. The careful answer, or `stands`, stands where it clashes: whether it may is for the caller to say. */
+export function mergeSheets(base: Sheet, mine: Sheet, theirs: Sheet, stands = mine): Merged {
   const clashes: string[] = []
+  const settled: string[] = []
+  const apart = OF_THE_PLACE.some(([part, key]) => {
+    const [b, m, t] = [base, mine, theirs].map((s) => (s[part] as Tree)[key])
+    return !same(m, b) && !same(t, b) && !same(m, t)
+  })
   const field = (path: string, b: unknown, m: unknown, t: unknown): unknown => {
-    if (same(m, b)) return t
-    if (same(t, b) || same(m, t)) return m
+    if (same(m, t)) return m
+    if (same(m, b) || same(t, b)) {
+      const only = same(m, b) ? t : m
+      return apart && m !== undefined && t !== undefined ? (CAREFUL[path]?.(only, b) ?? only) : only
+    }
     if (ADDING_UP.has(path)) return union(t, m)
     if (FOUND.has(path)) return found(b, m, t)
     // Where both looked somewhere else, nobody has looked here.
@@ -104,7 +132,12 @@ export function mergeSheets(base: Sheet, mine: Sheet, theirs: Sheet): Merged {
     // One “go” that fell on both sides, each at its own hour, fell.
     if (path === 'decision' && same(unfallen(m), unfallen(t))) return (t as Tree).fell === undefined ? m : t
     clashes.push(path)
-    return CAREFUL[path]?.(m, t) ?? m
+    const most = WORDS[path]
+    const choose = CAREFUL[path]
+    const careful = most === undefined ? choose?.(m, t) : wordsOfBoth(most, m, t)
+    const isSettled = most !== undefined || (choose !== undefined && same(careful, choose(t, m)))
+    if (isSettled) settled.push(path)
+    return isSettled ? careful : stands === mine ? m : t
   }
   const merged: Tree = {}
   for (const part of PARTS) {
@@ -120,7 +153,7 @@ export function mergeSheets(base: Sheet, mine: Sheet, theirs: Sheet): Merged {
     const value = field(key, base[key], mine[key], theirs[key])
     if (value !== undefined) merged[key] = value
   }
-  return { sheet: merged as unknown as Sheet, clashes }
+  return { sheet: merged as unknown as Sheet, clashes, settled }
 }
 
 /** Both ticked, and not at the same place: what is so at the one says nothing of the other. */

@@ -90,7 +90,8 @@ it('gas that one phone finds stops the “go” of the other, at 14:00 without s
     await ines.refused()
     await ines.page.goto('/outbox')
     expect(await words(ines.page)).toContain('Entrance: theirs “under the sill”, yours “the knot hole”')
-    expect(last()?.decision).toBeUndefined()
+    expect(last()?.decision).toMatchObject({ is: 'go', by: 'Ines', fell: { on: DAY } })
+    expect(last()?.work.withoutGo).toMatchObject({ why: 'sent-later', by: 'Ines' })
     await ines.page.goto(PATH)
     expect(await words(ines.page)).toContain('Stop. Not yet: gas pipe cleared')
     expect(await words(ines.page)).toContain('not known then: gas pipe (Bram, 07:00)')
@@ -104,10 +105,10 @@ it('gas that one phone finds stops the “go” of the other, at 14:00 without s
     expect(await words(ines.page)).toContain('Not yet: flue or duct cleared')
 
     await ines.page.goto('/outbox')
-    await ines.page.getByRole('link', { name: 'Take mine out: entrance' }).click()
-    await ines.page.getByRole('button', { name: /^Take/ }).click()
+    await ines.page.getByRole('link', { name: 'Let that stand' }).click()
+    await ines.page.getByRole('button', { name: 'Let that stand' }).click()
     await ines.sent()
-    expect(last()?.site.entrance).toBe('under the sill')
+    expect(last()?.site.entrance).toBe('under the sill. the knot hole')
     expect([...(last()?.site.behind ?? [])].sort()).toEqual(['flue', 'gas', 'insulation'])
     expect(last()?.work.withoutGo).toMatchObject({ why: 'sent-later', by: 'Ines' })
     for (const phone of [ines, bram]) {

@@ -67,9 +67,11 @@ export const TakeOutSheetPage = ({
   return (
     <TakeOut frame={frame} to={`sheet/${id}`} words={sheet.takeOut(own.out)} asks={own.name}>
       <p>{sheet.out(own.out)}</p>
-      <p>
-        <b>{own.stays ? sheet.stays(found) : [found, takingOut.gone].filter(Boolean).join('. ')}</b>
-      </p>
+      {own.out === '' && !own.stays ? null : (
+        <p>
+          <b>{own.stays ? sheet.stays(found) : [found, takingOut.gone].filter(Boolean).join('. ')}</b>
+        </p>
+      )}
     </TakeOut>
   )
 }

@@ -60,7 +60,7 @@ export interface SheetItem {
     again: boolean
     /** It was refused over what somebody else said: it can be put over that. */
     over: boolean
-    /** What goes when it is taken out; null: all that was written here; '': nothing, the words of both stay. */
+    /** What goes when it is taken out; null: all that was written here; '': nothing, the words of both stay, or the careful answer. */
     out: string | null
     /** Whether anything of it stays then, and is sent; and what was found, in words. */
     stays: boolean

@@ -170,10 +170,10 @@ export function typedPart(part: Part, s: Sheet, units: Units): Typed {
   return part === 'check' ? { ...typed, ...typedHours(s.check.hours ?? [], units) } : typed
 }
 
-/** The forecast of a day that is gone is asked anew, hours and all. */
+/** The forecast of a day that is gone is asked anew, hours and all; and of a clock that was ahead, by which it was ticked tomorrow. */
 export function withoutOldForecast(s: Sheet, today: string): Sheet {
   const { on, hottestC: _c, hours: _h, from: _f, until: _u, ...check } = s.check
-  return on !== undefined && on < today ? { ...s, check } : s
+  return (on !== undefined && on < today) || (check.doneOn ?? today) > today ? { ...s, check } : s
 }
 
 /**

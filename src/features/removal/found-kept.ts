@@ -41,30 +41,41 @@ export function keepFound(
   mine: Sheet,
   known: Sheet,
 ): void {
-  const { sheet } = last
+  const kept = withKeptFound(c, deps, last.sheet, mine, known)
+  if (JSON.stringify(kept) !== JSON.stringify(last.sheet))
+    deps.store.removals.save(id, last.version, kept, stampOf(c, deps))
+}
+
+/** The sheet as it stands with what `mine` brings, and is not saved as it says it. */
+export function withKeptFound(c: AppContext, deps: PageDeps, sheet: Sheet, mine: Sheet, known: Sheet): Sheet {
   const moment = momentNow(c, deps)
   const fell = whoAndWhen(c, deps)
   const same = JSON.stringify(mine.decision) === JSON.stringify(known.decision)
   const both = mergeSheets(known, mine, sheet).sheet
   const tapped = withNoted(sheet, withWords(both, withFound(sheet, mine, known), moment), {}, moment)
   const after = fallen(c, deps, sheet, {
-    ...withUnsaved(tapped, both, withNoted(sheet, both, {}, moment)),
+    ...withUnsaved(tapped, both, withNoted(sheet, both, {}, moment), known),
     ...heldBack(sheet.decision, same ? undefined : mine.decision, fell),
   })
   const go = after.decision
   const falls = go?.is === 'go' && go.fell === undefined && go.on === fell.on && isOtherwise(sheet, both)
-  const kept = falls ? { ...after, decision: { ...go, fell } } : after
-  if (JSON.stringify(kept) !== JSON.stringify(sheet))
-    deps.store.removals.save(id, last.version, kept, stampOf(c, deps))
+  return falls ? { ...after, decision: { ...go, fell } } : after
 }
 
 /**
  * A line for what was said again and is not saved, a second pipe, his wife too; and no tick of it. `both`: the sheet had it been saved;
- * `noted`: that with its lines.
+ * `noted`: that with its lines. What is sent twice has one line.
  */
-function withUnsaved(tapped: Sheet, both: Sheet, noted: Sheet): Sheet {
+function withUnsaved(tapped: Sheet, both: Sheet, noted: Sheet, known: Sheet): Sheet {
   const had = new Set((tapped.site.noted ?? []).map((n) => JSON.stringify(n)))
-  const lines = (noted.site.noted ?? []).filter((n) => n.is === 'found' && !had.has(JSON.stringify(n)))
+  const read = new Set((known.site.noted ?? []).map((n) => JSON.stringify(n)))
+  const since = (tapped.site.noted ?? []).filter((n) => n.is === 'found' && !read.has(JSON.stringify(n)))
+  const lines = (noted.site.noted ?? []).filter(
+    (n) =>
+      n.is === 'found' &&
+      !had.has(JSON.stringify(n)) &&
+      !since.some((x) => x.what === n.what && x.by === n.by),
+  )
   const off = (both.check.done ?? []).filter((d) => noted.check.done?.includes(d) !== true)
   const { done } = tapped.check
   return {

@@ -3,7 +3,7 @@
 export { removalActs } from './acts-route.tsx'
 export { isOtherwise } from './as-read.ts'
 export { type CallBackCount, callBacksByType } from './call-backs.ts'
-export { foundWords, killing, pathWords } from './clash-words.ts'
+export { foundWords, killing } from './found-words.ts'
 export { removalIntake } from './intake-route.tsx'
 export { TICKED } from './item.ts'
 export { removals } from './route.tsx'

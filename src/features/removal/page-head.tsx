@@ -259,6 +259,9 @@ function endedIt({ sheet, late, frame, others, start, changed }: RemovalProps): 
   if (start.state === 'unmet') return `it was too hot: ${start.why.replace(/\.$/, '')}`
   if (fell === undefined)
     return others[0] === undefined ? 'something changed' : `another sheet ${sharing(others[0])} said more`
+  // Its own phone let it fall in that minute: it was not accepted, and nobody changed anything.
+  if (changed.length === 0 && [fell.by, fell.on, fell.at].join() === [decision.by, on, at].join())
+    return 'the yard accepted it'
   return `${fell.by} changed${changed.length === 0 ? ' something' : `: ${changed.join(', ')}`}`
 }
 

@@ -1,7 +1,7 @@
 /** Days and hours that come from a phone: what this server did not see on the day is kept, and marked. */
 import { type AppContext, type PageDeps, signedIn } from '../../app/index.ts'
 import { dayIn } from '../../days.ts'
-import { beginsIn, type Decision, type Sheet } from '../../records/index.ts'
+import { beginsIn, type Decision, goesOnIn, hasLostGo, lostAt, type Sheet } from '../../records/index.ts'
 import type { SavedSheet } from '../../store/index.ts'
 import { unmetWords } from './decide.ts'
 import { hazardsFound, isCleared } from './hazards.ts'
@@ -57,10 +57,27 @@ function heldHere(c: AppContext, deps: PageDeps, id: string, d: Decision, found:
   })
 }
 
+/** Its “go” was lost here, the phone had not heard that, and what is new of its work is of an hour after it. */
+function isUnheard(known: Sheet, sent: Sheet, s: Sheet): boolean {
+  const lost = lostAt(s)
+  if (!hasLostGo(s) || lost === undefined || lostAt(sent) !== undefined) return false
+  const { openedAt, boxedAt, on, underGo } = s.work
+  const hours = [
+    openedAt === known.work.openedAt ? undefined : openedAt,
+    boxedAt === known.work.boxedAt ? undefined : boxedAt,
+  ].filter((at) => at !== undefined)
+  const all = hours.length === 0 && underGo !== undefined ? [underGo.at] : hours
+  // One's own “go” falls when it comes in: it was none from the hour at which that was found.
+  const had = new Set((sent.site.noted ?? []).map((n) => JSON.stringify(n)))
+  const found = (s.site.noted ?? []).filter((n) => n.is === 'found' && !had.has(JSON.stringify(n)))
+  return [lost, ...found].some((x) => all.some((at) => `${x.on} ${x.at}` < `${on ?? underGo?.on} ${at}`))
+}
+
 /**
  * The sheet as it is kept: work that begins with it, under a “go” of another day, of an hour that has not come, or of which this
  * server knows only that it fell over what it held already, was begun without a “go” for all anybody here can tell. So was what was
- * opened by the one who stays and watches, or by a hand or clock that cannot have been there (`unseen`).
+ * opened by the one who stays and watches, or by a hand or clock that cannot have been there (`unseen`), and what was opened or boxed
+ * at an hour at which its “go” was lost here, and the phone had not heard it.
  */
 export function asSeenHere(
   c: AppContext,
@@ -68,22 +85,31 @@ export function asSeenHere(
   {
     id,
     known,
+    sent,
     merged,
     found,
     unseen,
-  }: { id: string; known: Sheet; merged: Sheet; found: SavedSheet | null; unseen: boolean },
+  }: { id: string; known: Sheet; sent: Sheet; merged: Sheet; found: SavedSheet | null; unseen: boolean },
 ): Sheet {
   const { decision: d, work } = merged
   const marked = work.withoutGo !== undefined && work.withoutGo !== known.work.withoutGo
-  if (d === undefined || !beginsIn(known, merged) || marked) return merged
   const { on, at } = momentNow(c, deps)
+  const begins = beginsIn(known, merged)
+  const unheard = (begins || goesOnIn(known, merged, on)) && isUnheard(known, sent, merged)
+  if (d === undefined || marked || !(begins || unheard)) return merged
   const late = d.on < on
   const ahead = [d, d.fell, work.underGo].some(
     (x) => x?.at !== undefined && x.on === on && minutes(x.at) > minutes(at) + AHEAD_MINUTES,
   )
   const fellOverKnown = d.fell !== undefined && hazardsFound(known).some((h) => !isCleared(known, h, d.on))
   const watches = staysBy({ ...merged, work: {} }, d.on).includes(signedIn(c))
-  if (!ahead && !unseen && !watches && !((late || fellOverKnown) && !heldHere(c, deps, id, d, found)))
+  if (
+    !unheard &&
+    !ahead &&
+    !unseen &&
+    !watches &&
+    !((late || fellOverKnown) && !heldHere(c, deps, id, d, found))
+  )
     return merged
   const withoutGo = {
     why: 'sent-later' as const,

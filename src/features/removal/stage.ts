@@ -1,5 +1,5 @@
 /** How far a job has come, and what is next on its sheet. */
-import type { Sheet } from '../../records/index.ts'
+import { hasBegun, type Sheet } from '../../records/index.ts'
 import { leftToClose } from './closing.ts'
 import { cuts } from './hazards.ts'
 
@@ -21,7 +21,8 @@ export type Stage = (typeof STAGES)[number]
 export function stageOf(s: Sheet, colonies: number): Stage {
   if (colonies > 0) return leftToClose(s).length > 0 ? 'boxed' : 'finished'
   if (s.ended !== undefined) return 'ended'
-  if (s.decision?.is === 'refuse') return 'refused'
+  // What is open is not over, whoever refuses it then.
+  if (s.decision?.is === 'refuse' && !hasBegun(s)) return 'refused'
   if (s.work.boxedAt !== undefined || s.work.queen !== undefined) return 'worked'
   if (s.decision !== undefined) return s.decision.is === 'go' ? 'go' : 'wait'
   if (s.agreement.signature !== undefined) return 'agreed'

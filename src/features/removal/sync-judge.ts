@@ -65,14 +65,14 @@ export function sentProblems(
   }
   // What will be so tomorrow, nobody has seen.
   if (Object.values(sent.site.lookedAt ?? {}).some((at) => at?.on !== undefined && at.on > today))
-    said.push('What was looked at is of a day that has not come: mend the phone’s clock')
+    said.push(`What was looked at ${AHEAD}. Look again`)
   if (sent.check.doneOn !== undefined && sent.check.doneOn > today)
-    said.push('What was ticked is of a day that has not come')
+    said.push(`What was ticked ${AHEAD}. Tap again what is so now, and how hot it gets`)
   const { decision } = sent
   // Whoever finds gas lets a colleague's “go” fall, and decides nothing.
   const fellOnly = decision?.fell !== undefined && key(unfallen(decision)) === key(unfallen(known.decision))
   if (decision !== undefined && !fellOnly && key(decision) !== key(known.decision)) {
-    if (decision.on > today) said.push('The decision is of a day that has not come')
+    if (decision.on > today) said.push(`The decision ${AHEAD}. Decide again`)
     if (decision.is === 'go' && decision.at === undefined) said.push('The decision has no hour')
     if (decision.by !== signedIn(c)) said.push('The decision is signed by somebody else than who sends it')
     // One that fell on the phone stands over nothing, and says so.
@@ -129,6 +129,8 @@ function begunProblems(
     ? []
     : ['It was begun without a “go”: say why on the page of the removal']
 }
+
+const AHEAD = 'is of a day that has not come: the phone’s clock was ahead'
 
 /** One mark, whatever came onto its list since. */
 const isOfOne = (a: WithoutGo, b: WithoutGo | undefined): boolean =>

@@ -3,9 +3,9 @@ import { validate } from 'uuid'
 import { z } from 'zod'
 import { type Env, type PageDeps, sendsJson, signedIn, viewerOf } from '../../app/index.ts'
 import { problemsOf } from '../../journal/index.ts'
-import { EMPTY_SHEET, type Grave, mergeSheets, type Sheet, sheet } from '../../records/index.ts'
+import { beginsIn, EMPTY_SHEET, type Grave, mergeSheets, type Sheet, sheet } from '../../records/index.ts'
 import { clashWords } from './clash-words.ts'
-import { keepFound } from './found-kept.ts'
+import { keepFound, withKeptFound } from './found-kept.ts'
 import { answersTo, goneFrom, withNoted } from './grave.ts'
 import { asSeenHere, isUnclocked, withoutHours, withTickedAt } from './seen-here.ts'
 import { isElsewhere, momentNow } from './sheet-handlers.ts'
@@ -25,7 +25,8 @@ const sent = z.strictObject({
 
 /**
  * POST /removals/sync: a sheet as a phone wrote it without signal. What only one side changed is kept from both; where both
- * said something else of one field it is refused and says what, unless the same person wrote both or it is to stand over that version.
+ * said something else of one field, the careful answer or theirs stands, and it is refused and says what, unless the same person wrote
+ * both or it is to stand over that version.
  * 200 {kept, version, sheet} or 422 {problems, version}: the one that it may stand over, where there is one. Sending again is harmless.
  * 409 as with entries.
  */
@@ -53,40 +54,55 @@ export function removalSync(deps: PageDeps): Hono<Env> {
       return refuse(
         'The yard’s book does not have the sheet that this was written on: write it again on its page',
       )
-    const { sheet: both, clashes } =
-      last === undefined || last.version === base
-        ? { sheet: mine, clashes: [] }
-        : mergeSheets(known, mine, last.sheet)
-    const own = clashes.every(
-      (path) =>
-        saidBy(id, path, base) === signedIn(c) &&
-        (path !== 'decision' || isLater(mine.decision, last?.sheet.decision)),
-    )
-    if (last !== undefined && !own && over !== last.version)
-      return refuse(clashWords(last, mine, clashes, c.var.frame.units), true)
+    const {
+      sheet: merging,
+      clashes,
+      settled,
+    } = last === undefined || last.version === base
+      ? { sheet: mine, clashes: [], settled: [] }
+      : mergeSheets(known, mine, last.sheet)
     const before = last?.sheet ?? EMPTY_SHEET
+    const others = clashes.filter((path) => !isOwn(path))
+    const asks = last !== undefined && others.length > 0 && over !== last.version
+    const whose = others.map((path) => saidBy(id, path, base))
+    const moment = { ...momentNow(c, deps), ...(asks && whose[0] !== undefined ? { by: whose[0] } : {}) }
+    const both = asks ? besideClash(known, mine, before, wasRead(mine.decision)) : merging
+    const said = asks
+      ? clashWords(
+          whose.map((by) => (by === signedIn(c) ? 'You' : by)),
+          [before, mine, both],
+          clashes,
+          settledIn(both),
+          c.var.frame.units,
+        )
+      : []
     // Who is at another job decides none here, and two people are not one.
     const decidesAnew = JSON.stringify(both.decision) !== JSON.stringify(before.decision)
     const elsewhere = isElsewhere(deps, id, signedIn(c), c.var.frame.today) !== undefined
     const wrong = unclocked && decidesAnew
-    const fair = clashes.length === 0 && !(elsewhere && decidesAnew) && !wrong
-    const decided = fair ? both : undecided(both, momentNow(c, deps), wrong)
+    const unread = asks ? decidesAnew : clashes.length > 0
+    const fair = !unread && !(elsewhere && decidesAnew) && !wrong
+    const decided = fair ? both : undecided(both, moment, wrong)
     const ticked = unclocked ? withoutHours(before, withKept(before, decided)) : withKept(before, decided)
     const merged =
       ticked.check.tickedAt === before.check.tickedAt
         ? ticked
         : untickedFor(ticked, writtenAnew(known, before))
     const gone = goneUnsaid(before, merged, known, c.var.frame.today)
+    // No “go” comes of a sheet that is asked about: what it brings beside it is not held up by what it lacks for one.
+    const judged = asks && !beginsIn(known, mine) ? undecided(mine, moment, false) : mine
+    const problems = sentProblems(c, deps, known, judged, found, { id, absent })
+    if (asks && (gone.length > 0 || problems.length > 0)) return refuse([...said, ALL_OUT], true)
     if (gone.length > 0)
       return refuse(
         `Takes off what no trade has cleared, or without saying why: ${gone.join(', ')}. Put it back on the page of the sheet, or say there why it is gone`,
       )
-    const problems = sentProblems(c, deps, known, mine, found, { id, absent })
     if (problems.length > 0) return refuse(problems)
     const stamp = { savedAt: deps.clock().toISOString(), savedBy: signedIn(c) }
     const seen = asSeenHere(c, deps, {
       id,
       known,
+      sent: mine,
       merged: honest(
         fallenNow(c, deps, noticed(before, merged), id, { read: readBy(merged.decision), before }),
         deps.clock().toISOString(),
@@ -95,13 +111,38 @@ export function removalSync(deps: PageDeps): Hono<Env> {
       found,
       unseen: elsewhere || unclocked,
     })
-    const result = removals.save(id, last?.version ?? 0, withBoxes(c, deps, before, seen, id), stamp)
+    const boxed = withBoxes(c, deps, before, seen, id)
+    const whole = asks ? withKeptFound(c, deps, boxed, mine, known) : boxed
+    const result = removals.save(id, last?.version ?? 0, whole, stamp)
     if (!result.ok)
       return 'problems' in result
         ? c.json({ problems: result.problems }, 422)
         : refuse('Somebody else saved it at the same moment: write on its page again, and it is sent')
+    if (asks) return c.json({ problems: linesOf([...said, REST_IN]), version: result.version }, 422)
     const made = removals.get(id)
     return c.json({ kept: id, version: result.version, sheet: made?.last.sheet ?? merged })
+
+    /** One's own word on another phone: it is as good as the other, but what was seen on site is not known by its hour. */
+    function isOwn(path: string): boolean {
+      return (
+        saidBy(id, path, base) === signedIn(c) &&
+        (path !== 'decision' || isLater(mine.decision, before.decision)) &&
+        (!path.startsWith('site.') || settled.includes(path))
+      )
+    }
+
+    /** Where no tap puts mine over it: a careful answer stands, also where it is a decision and mine. */
+    function settledIn({ decision }: Sheet): string[] {
+      return decision !== undefined && decision === mine.decision ? [...settled, 'decision'] : settled
+    }
+
+    /** A phone that heard no answer sends it again. */
+    function wasRead(d: Sheet['decision']): boolean {
+      const of = (x: Sheet['decision']): string => [x?.is, x?.by, x?.on, x?.at].join()
+      return (found?.versions ?? []).some(
+        (v) => v.version > base && of(removals.version(id, v.version)?.sheet.decision) === of(d),
+      )
+    }
 
     /** Who first said, since that version, what stands there now: of a sheet that was merged not always who saved it last. */
     function saidBy(id: string, path: string, since: number): string | undefined {
@@ -127,14 +168,36 @@ export function removalSync(deps: PageDeps): Hono<Env> {
     }
 
     /** What it brings stays, whatever else it is refused for: wires that were found do not wait for a clash over the way in. */
-    function refuse(said: string | string[], clashes = false): Response {
+    function refuse(said: Said | Said[], clashes = false): Response {
       if (last !== undefined && known !== undefined) keepFound(c, deps, { id, last }, mine, known)
       const version = clashes ? removals.get(id)?.last.version : undefined
-      const problems = [said].flat().map((message) => ({ field: '', message, line: message }))
-      return c.json({ problems, version }, 422)
+      return c.json({ problems: linesOf([said].flat()), version }, 422)
     }
   })
   return app
+}
+
+const ALL_OUT = 'Yours is not in the yard’s book, but for what you found'
+const REST_IN = 'The rest of yours is in the yard’s book'
+
+type Said = string | { field: string; message: string }
+const linesOf = (said: readonly Said[]) =>
+  said
+    .map((x) => (typeof x === 'string' ? { field: '', message: x } : x))
+    .map((x) => ({ ...x, line: x.message }))
+
+/** The careful one comes last. */
+const CARE: readonly unknown[] = ['go', 'wait', 'refuse']
+
+/**
+ * All of a sheet that does not clash; where it does, the careful answer of the two, and else theirs. `read`: its decision was in the
+ * book before, and whoever decided since had read it.
+ */
+function besideClash(known: Sheet, mine: Sheet, theirs: Sheet, read: boolean): Sheet {
+  const { sheet: rest, clashes } = mergeSheets(known, mine, theirs, theirs)
+  const [is, was] = [mine.decision, theirs.decision].map((d) => CARE.indexOf(d?.is))
+  const holds = clashes.includes('decision') && !read && Number(is) > Number(was)
+  return holds && mine.decision !== undefined ? { ...rest, decision: mine.decision } : rest
 }
 
 /** Whichever of two answers stands, no “go” was decided over both: it is decided anew, by whoever reads them. */

@@ -47,13 +47,13 @@ export const outbox = {
     again: 'It goes again with the next signal.',
     over: 'Put mine over theirs',
     takeOut: (what: string | null) =>
-      what ? `Take mine out: ${what}` : what === null ? 'Take mine out' : 'Keep the words of both',
+      what ? `Take mine out: ${what}` : what === null ? 'Take mine out' : 'Let that stand',
     out: (what: string | null) =>
       what
         ? `Yours goes: ${what}. The yard’s own word stays.`
         : what === null
           ? 'What you wrote on it goes.'
-          : 'What both of you wrote stays.',
+          : 'The words of both stay, or the more careful answer.',
     stays: (found: string) =>
       found === '' ? 'The rest stays, and is sent.' : `This stays, and is sent: ${found}.`,
   },

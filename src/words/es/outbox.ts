@@ -46,7 +46,7 @@ export const outbox: typeof English = {
     kept: (when) => `Guardada aquí desde ${when}.`,
     again: 'Se envía otra vez cuando haya señal.',
     over: 'Reemplazar la otra con la mía',
-    takeOut: (what) => (what === null ? 'Quitar la mía' : `Quitar lo mío: ${what}`),
+    takeOut: (what) => (what ? `Quitar lo mío: ${what}` : what === null ? 'Quitar la mía' : 'Dejarlo así'),
     out: (what) =>
       what === null
         ? 'Se quita lo que escribió en ella.'

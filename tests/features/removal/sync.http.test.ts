@@ -550,7 +550,7 @@ describe('on the phone', () => {
     phone.network(good)
     await phone.syncService.send()
     phone.network(down)
-    expect(kept()?.job.wayIn, 'the two clash').toBe('Gate at the front')
+    expect(kept()?.job.wayIn, 'the two clash').toBe('Gate at the front. Gate code 1234')
     const page = await phone.open(`/removals/${ID}`)
     expect(page).not.toContain('Go, as this phone knows it')
     expect(page).toContain('No go any more')

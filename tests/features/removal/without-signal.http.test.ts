@@ -103,13 +103,13 @@ describe('a sheet that was not accepted', () => {
     saved(job({ wayIn: hers, email: HERS }, last()), 'Odalys')
   })
 
-  test('says whose the other word is and what both say, and that this one is not in the book', async () => {
+  test('says whose the other word is and what both say, and that the rest of it is in the book', async () => {
     await signal()
     const page = wordsOf(await phone.open('/outbox'))
     expect(page).toContain('Odalys')
     expect(page).toContain('“Gate at the front”')
     expect(page).toContain('“Back door”')
-    expect(page).toContain('not in the yard’s book')
+    expect(page).toContain('The rest of yours is in the yard’s book')
   })
 
   test('is not “waiting” by one more tap', async () => {
@@ -126,7 +126,12 @@ describe('a sheet that was not accepted', () => {
     await signal(
       sometimes(
         (path) => path.startsWith('/removals/sync'),
-        () => Promise.resolve(new Response('{"problems":[{"field":"","message":"x"}]}', { status: 422 })),
+        () =>
+          Promise.resolve(
+            new Response('{"problems":[{"field":"job.email","message":"E-mail: theirs …"}]}', {
+              status: 422,
+            }),
+          ),
       ),
     )
     await signal(sometimes((path) => path.startsWith('/removals/sync'), down))
@@ -137,7 +142,7 @@ describe('a sheet that was not accepted', () => {
     expect(asked.toLowerCase()).toContain('gas')
     expect((await phone.post(`/outbox/sheet/${ID}/take-out`, {})).status).toBe(303)
     expect(wordsOf(await phone.open(PATH)).toLowerCase()).toContain('gas')
-    expect((await mineOf())?.sheet.job).toMatchObject({ email: HERS, wayIn: 'Back door. Gate at the front' })
+    expect((await mineOf())?.sheet.job).toMatchObject({ email: HERS, wayIn: 'Gate at the front. Back door' })
     expect((await mineOf())?.sheet.site.behind).toContain('gas')
     await signal()
     expect(last().job.email).toBe(HERS)
@@ -173,11 +178,12 @@ describe('a sheet that was not accepted', () => {
     await phone.post(`/outbox/sheet/${ID}/over`, {})
     saved(job({ wayIn: 'Not by the gate: gas meter' }, last()), 'Odalys')
     await signal()
-    expect(last().job.wayIn).toBe('Not by the gate: gas meter')
+    expect(last().job.wayIn).toContain('Not by the gate: gas meter')
+    expect(last().job.email).toBe(HERS)
     expect(await phone.syncService.state()).toMatchObject({ refused: 1 })
     await phone.post(`/outbox/sheet/${ID}/over`, {})
     await signal()
-    expect(last().job.wayIn).toContain('Back door')
+    expect(last().job).toMatchObject({ wayIn: expect.stringContaining('Back door'), email: MINE })
   })
 })
 

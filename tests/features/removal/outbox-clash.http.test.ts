@@ -1,0 +1,152 @@
+/** What is offered where two people’s words crossed: only what a tap can do. Bram holds the phone; Odalys saved first. Invented. */
+import { beforeEach, describe, expect, test } from 'vitest'
+import { placeOf } from '../../../src/features/removal/place.ts'
+import type { Sheet } from '../../../src/records/removal-sheet.ts'
+import { down, good, type Phone, phoneIn, wordsOf } from '../../support/phone.ts'
+import { type TestYard, testYard } from '../../support/yard-app.ts'
+import { DAY, READY } from './ready.ts'
+
+const ID = '019e0000-0000-7000-8000-000000000044'
+const PLANNED: Sheet = { ...READY, job: { ...READY.job, plannedOn: DAY } }
+let yard: TestYard
+let phone: Phone
+const removals = () => yard.services.store.removals
+const last = (): Sheet => removals().get(ID)?.last.sheet ?? READY
+const saved = (s: Sheet): void => {
+  const stamp = { savedAt: `${DAY}T08:00:00.000Z`, savedBy: 'Odalys' }
+  expect(removals().save(ID, removals().get(ID)?.last.version ?? 0, s, stamp).ok).toBe(true)
+}
+const signal = async () => {
+  phone.network(good)
+  await phone.syncService.send()
+  phone.network(down)
+}
+const outbox = async () => wordsOf(await phone.open('/outbox'))
+beforeEach(async () => {
+  yard = testYard({ day: DAY })
+  await yard.session('operator')
+  await yard.session('beekeeper')
+  saved(PLANNED)
+  phone = phoneIn(yard, 'beekeeper')
+  phone.at(`${DAY}T12:00:00Z`)
+  await signal()
+})
+
+const but = (site: Partial<Sheet['site']>, job: Partial<Sheet['job']> = {}): Sheet => ({
+  ...PLANNED,
+  job: { ...PLANNED.job, ...job },
+  site: { ...PLANNED.site, ...site },
+})
+const decided = (is: 'go' | 'refuse', by: string): Sheet => ({
+  ...PLANNED,
+  decision: {
+    is,
+    by,
+    on: DAY,
+    at: '11:50',
+    unmet: [],
+    ...(is === 'refuse' ? { reason: 'The truss is cracked through' } : {}),
+    ...placeOf(PLANNED),
+  },
+})
+const hidden = (page: string, name: string): string =>
+  new RegExp(`name="${name}" value="([^"]*)"`).exec(page)?.[1] ?? ''
+/** Written on the phone without signal, and sent after what Odalys saved. */
+async function wrote(part: string, fields: Record<string, string>) {
+  const page = await phone.open(`/removals/${ID}/${part}`)
+  const seen = { version: hidden(page, 'version'), shownOn: DAY, shownAt: hidden(page, 'shownAt') }
+  expect(await phone.post(`/removals/${ID}/${part}`, { ...seen, ...fields })).toMatchObject({ status: 303 })
+}
+const CALL = {
+  name: 'Ottoline Fairweather',
+  address: '4 Invented Row',
+  plannedOn: DAY,
+  what: 'wall',
+  access: 'ladder',
+  heightM: '13.123',
+  sprayed: 'no',
+  bystanders: 'none',
+}
+/** The second time the phone hears what stands in the book by then. */
+const crossed = async (hers: Sheet) => {
+  saved(hers)
+  await signal()
+  await signal()
+}
+const letStand = async () => {
+  expect(await outbox()).toContain('Let that stand')
+  expect(await outbox()).not.toContain('Put mine over theirs')
+  expect(await outbox()).not.toContain('Take mine out')
+  await phone.open(`/outbox/sheet/${ID}/take-out`)
+  await phone.post(`/outbox/sheet/${ID}/take-out`, {})
+  await signal()
+  expect(await phone.syncService.state()).toMatchObject({ waiting: 0, refused: 0 })
+}
+
+describe('where a careful answer stays whatever is tapped, nothing else is offered', () => {
+  test('a colleague’s', async () => {
+    await wrote('job', { ...CALL, sprayed: 'unknown' })
+    await crossed(but({ sprayed: 'yes' }))
+    expect(await outbox()).toContain(
+      'Sprayed: theirs “Yes”, yours “Not known”. The more careful answer stays: “Yes”',
+    )
+    await letStand()
+    expect(last().site.sprayed).toBe('yes')
+  })
+  test('one’s own', async () => {
+    await wrote('job', { ...CALL, sprayed: 'yes' })
+    await crossed(but({ sprayed: 'unknown' }))
+    expect(await outbox()).toContain('The more careful answer stays: “Yes”')
+    await letStand()
+    expect(last().site.sprayed).toBe('yes')
+  })
+  test('one’s own refusal over a colleague’s “go”', async () => {
+    await wrote('check', { is: 'refuse', reason: 'The truss is cracked through', hottestC: '75' })
+    await crossed(decided('go', 'Odalys'))
+    expect(await outbox()).toMatch(/The more careful answer stays: Bram tapped “Refuse”/)
+    await letStand()
+    expect(last().decision).toMatchObject({ is: 'refuse', by: 'Bram' })
+  })
+})
+
+test('words of both stay', async () => {
+  await wrote('job', { ...CALL, told: 'Honey drips' })
+  await crossed(but({}, { told: 'Meter beside it' }))
+  expect(await outbox()).toContain('The words of both stay')
+  await letStand()
+  expect(last().job.told).toBe('Meter beside it. Honey drips')
+})
+
+test('beside a careful answer, the one that is chosen is named', async () => {
+  await wrote('job', { ...CALL, sprayed: 'unknown', phone: '555 0199' })
+  await crossed(but({ sprayed: 'yes' }, { phone: '555 0100' }))
+  expect(await outbox()).toContain('Take mine out: telephone')
+  expect(await outbox()).toContain('Put mine over theirs')
+  await phone.post(`/outbox/sheet/${ID}/over`, {})
+  await signal()
+  expect(last()).toMatchObject({ job: { phone: '555 0199' }, site: { sprayed: 'yes' } })
+  expect(await phone.syncService.state()).toMatchObject({ waiting: 0, refused: 0 })
+})
+
+test('of two decisions the careless one is no careful answer: it is put over with a reason, or taken out', async () => {
+  await wrote('check', { is: 'wait', reason: 'Rain until noon', hottestC: '75' })
+  await crossed(decided('refuse', 'Odalys'))
+  expect(await outbox()).toContain('Put mine over theirs')
+  expect(await outbox()).not.toContain('Let that stand')
+  await phone.post(`/outbox/sheet/${ID}/take-out`, {})
+  await signal()
+  expect(last().decision).toMatchObject({ is: 'refuse', by: 'Odalys' })
+})
+
+test('one’s own refusal that was answered meanwhile is not put back by taking it out', async () => {
+  await wrote('check', { is: 'refuse', reason: 'The truss is cracked through', hottestC: '75' })
+  await crossed(decided('go', 'Odalys'))
+  const { decision } = decided('go', 'Odalys')
+  const over = { by: 'Bram', on: DAY, at: last().decision?.at ?? '', reason: 'The truss is cracked through' }
+  if (decision !== undefined)
+    saved({ ...last(), decision: { ...decision, at: '12:00', reason: 'The truss is shored up now', over } })
+  await signal()
+  await phone.post(`/outbox/sheet/${ID}/take-out`, {})
+  await signal()
+  expect(last().decision).toMatchObject({ is: 'go', by: 'Odalys' })
+})
