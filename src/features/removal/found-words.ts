@@ -18,7 +18,7 @@ export function killing(now: Sheet, before: Sheet): string {
       .filter((what) => !had.includes(what))
       .map((what) => GRAVE_WORDS[what].toLowerCase()),
     ...(held === undefined ? [] : [held.is === 'refuse' ? 'a refusal' : 'a “Wait” with a reason']),
-    ...(notesOf(now).every((text) => read.includes(text)) ? [] : ['a note nobody has read']),
+    ...(notesOf(now).every((text) => read.includes(text)) ? [] : ['a note others have not read']),
   ].join(', ')
 }
 

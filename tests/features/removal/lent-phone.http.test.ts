@@ -70,7 +70,7 @@ const WROTE: readonly [string, () => Promise<void>, string, string][] = [
     'words',
     () => saved('site', { behindNote: 'a shaft right behind the board' }),
     '“a shaft right behind the board”',
-    'a note nobody has read',
+    'a note others have not read',
   ],
   ['a refusal', () => saved('check', { is: 'refuse', reason: TRUSS }), `“${TRUSS}”`, 'a refusal'],
   [
