@@ -2,6 +2,7 @@
 export const UNSAID: readonly string[] = [
   'account',
   'calendar',
+  'health',
   'invite',
   'islands',
   'messages',

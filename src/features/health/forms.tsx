@@ -3,15 +3,8 @@
 import type { Child } from 'hono/jsx'
 import { FIELDS, Fields } from '../../forms/index.ts'
 import { treatmentRisk } from '../../words/index.ts'
-import {
-  ClearedFields,
-  DayField,
-  type EntryFormView,
-  FeedFields,
-  SmallFormPage,
-  TreatmentFields,
-  WashFields,
-} from '../entries/index.ts'
+import { ClearedFields, DayField, type EntryFormView, SmallFormPage, WashFields } from '../entries/index.ts'
+import { FeedFields, TreatmentFields } from './fields.tsx'
 import { TreatmentNote } from './guide.tsx'
 
 /** A short form that leads back to the colony's health. */

@@ -1,14 +1,11 @@
-/** Clearing a suspected brood disease, and feed. */
+/** Feed and mite treatments as forms. */
+import { type DrawnIn, FIELDS, Fields } from '../../forms/index.ts'
+import type { Frame } from '../../parts/index.ts'
 
-import { FIELDS, Fields } from '../../../forms/index.ts'
-import type { EntryFieldsProps } from './common.tsx'
-
-export const ClearedFields = (p: EntryFieldsProps) => (
-  <Fields {...p} of={FIELDS['disease-cleared']} show={['clearedBy', 'reference', 'note', 'photos']} />
-)
+type FieldsProps = DrawnIn & { frame: Frame }
 
 /** Feed alone, with its amount. */
-export const FeedFields = (p: EntryFieldsProps) => {
+export const FeedFields = (p: FieldsProps) => {
   const said = p.frame.words.health.feed
   return (
     <Fields
@@ -34,7 +31,7 @@ export const FeedFields = (p: EntryFieldsProps) => {
 }
 
 /** A mite treatment alone, with what the law asks to be kept of it. */
-export const TreatmentFields = (p: EntryFieldsProps) => (
+export const TreatmentFields = (p: FieldsProps) => (
   <Fields
     {...p}
     of={FIELDS.given}
