@@ -20,6 +20,10 @@ export interface FormPageProps {
   /** Names of the hidden ids. */
   ids?: string[]
   scripts?: string[]
+  /** What a draft of it is kept under in the browser, where the same address takes forms of many things. */
+  draft?: string | undefined
+  /** Names of what is so on one day only: no draft of another day brings it back. */
+  ofDay?: string
   /** Photos may come with it. */
   photos?: boolean
   /** Before the form. */
@@ -50,6 +54,8 @@ export const FormPage = (p: FormPageProps) => (
         class={p.advice === undefined ? undefined : 'form-advised'}
         enctype={p.photos ? 'multipart/form-data' : undefined}
         novalidate
+        data-draft={p.draft}
+        data-of-day={p.ofDay}
       >
         {(p.ids ?? ['id']).map((name) => (
           <input type="hidden" name={name} value={one(p.form.typed, name)} />

@@ -92,13 +92,15 @@ worker.addEventListener('fetch', (event) => {
   else if (method === 'POST') event.respondWith(form(event))
 })
 
+const isOfRemovals = ({ url }: Request): boolean => new URL(url).pathname.startsWith('/removals')
+
 /** A page: the server's where nothing waits here and it answers at once, else the phone's, else the server's after all. */
 async function page(event: Fetching): Promise<Response> {
   const { request } = event
   const state = await syncService.state().catch(() => null)
   const patient = state !== null && state.waiting + state.refused === 0
   const keeps = state !== null && (state.fetchedAt !== null || !patient)
-  const ofRemovals = new URL(request.url).pathname.startsWith('/removals')
+  const ofRemovals = isOfRemovals(request)
   // This page is the phone's, and there is signal: what a colleague found a minute ago stands on it all the same.
   if (ofRemovals && keeps && !patient && state.reached) await sent(event, 0)
   const own = keeps ? ownPage(request) : Promise.resolve(null)
@@ -137,6 +139,8 @@ async function photo({ request }: Fetching): Promise<Response> {
 async function form(event: Fetching): Promise<Response> {
   const { request } = event
   const again = request.clone()
+  // It is judged here: by what the yard says now, where that can be heard.
+  if (isOfRemovals(request) && (await syncService.state().catch(() => null))?.reached) await sent(event)
   const answer = await syncService.form(request).catch((error: unknown) => {
     console.error(error)
     return null

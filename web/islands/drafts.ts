@@ -32,8 +32,8 @@ export function keepDrafts(): void {
   try {
     letGo()
     markSaved(new URLSearchParams(location.search).get('saved'))
-    // The page of a sheet is there: its first form is done with.
-    for (const part of location.pathname.split('/')) markSaved(part)
+    // The page of a sheet is there: its first form is done with, and not that of its box, which has the same id.
+    for (const part of location.pathname.split('/')) markSaved(part, '/new')
     const { signedIn } = document.body.dataset
     const form = document.getElementById('entry-form')
     if (signedIn !== undefined && form instanceof HTMLFormElement) keep(form, keyOf(signedIn, form))
@@ -44,7 +44,7 @@ export function keepDrafts(): void {
 }
 
 const keyOf = (person: string, form: HTMLFormElement): string =>
-  `${PREFIX}${person}:${new URL(form.action).pathname}`
+  `${PREFIX}${person}:${form.dataset.draft ?? new URL(form.action).pathname}`
 
 function keep(form: HTMLFormElement, key: string): void {
   const shown = fieldsOf(form)
@@ -154,10 +154,13 @@ function fieldsOf(form: HTMLFormElement): Draft['fields'] {
 }
 
 /** A page that says “saved” names the entry: the draft that has its id is done with. */
-function markSaved(id: string | null): void {
+function markSaved(id: string | null, of = ''): void {
   if (id === null || id === '') return
   for (const [key, draft] of drafts())
-    if (Object.entries(draft.fields).some(([name, values]) => isId(name) && values.includes(id)))
+    if (
+      key.endsWith(of) &&
+      Object.entries(draft.fields).some(([name, values]) => isId(name) && values.includes(id))
+    )
       write(key, { ...draft, saved: true })
 }
 

@@ -17,6 +17,8 @@ export interface IntakeProps {
   form: FormState
   yards: string[]
   types: string[]
+  /** The address of its job's intake, where it is of one. */
+  draft?: string | undefined
   /** Open jobs that the bees may be of. */
   jobs?: readonly OpenJob[]
   /** Filled from a removal sheet: its name and page, and where the form is posted. */
@@ -49,6 +51,7 @@ export const IntakePage = (p: IntakeProps) => (
     title="Log an intake"
     form={p.form}
     action={p.sheet?.action ?? '/intake'}
+    draft={p.draft}
     back={p.sheet === undefined ? { href: '/', label: 'Today' } : { href: p.sheet.path, label: p.sheet.name }}
     button="Save and make the plan"
     labels={intakeLabel}

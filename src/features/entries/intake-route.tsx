@@ -39,6 +39,7 @@ export function intake(deps: PageDeps): Hono<Env> {
       <IntakePage
         frame={c.var.frame}
         form={{ typed, problems }}
+        draft={draftOfJob(store, one(typed, 'id'))}
         jobs={jobsLike(store, typed, c.var.frame.today)}
         yards={store.yards().map((y) => y.yard)}
         types={ownTypes(store)}
@@ -89,6 +90,10 @@ function markLost(c: AppContext, deps: PageDeps, job: string, unmet: string[]): 
 }
 
 const REMOVALS = '/removals'
+
+/** What was typed for the box of one job is not put back into the form of another. */
+const draftOfJob = (store: Repository, id: string): string | undefined =>
+  store.removals.get(id) === null ? undefined : `${REMOVALS}/${id}/intake`
 
 /** Open jobs that these bees may be of: an intake beside its sheet leaves the sheet open, and nobody asked what was unmet there. */
 function jobsLike(store: Repository, typed: Typed, today: string): OpenJob[] {

@@ -77,6 +77,10 @@ export function asksWhy(c: AppContext, deps: PageDeps, before: Sheet, after: She
   const { goes, start } = startOf(c, deps, after)
   const lost = lostAt(before)
   if (on !== undefined && on < c.var.frame.today) return `was it on ${on}, or on another day with no “go”?`
+  const { openedAt } = after.work
+  const decided = after.decision?.at
+  if (goes && openedAt !== undefined && decided !== undefined && openedAt < decided)
+    return `opened at ${openedAt}, and the “go” is of ${decided}`
   if (goes) return `a “go” stands, and this was not asked when work started. ${start.why}`
   return one(typed, 'withoutGo.why') === THAT_DAY && lost !== undefined
     ? `boxed at ${boxedAt}, and the “go” fell at ${lost.at}`

@@ -90,6 +90,7 @@ export function removalIntake(deps: PageDeps): Hono<Env> {
       <IntakePage
         frame={c.var.frame}
         form={{ typed, problems }}
+        draft={`${saved.path}/intake`}
         yards={store.yards().map((y) => y.yard)}
         types={ownTypes(store)}
         sheet={{

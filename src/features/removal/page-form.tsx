@@ -127,7 +127,7 @@ const Boxed = ({ sheet, colonies, path }: RemovalProps) =>
   )
 
 /** What is so on one day only: no draft of another day brings it back. */
-const OF_DAY = `done wires hottestC on from until ${HOURS.join(' ')} water outdoorC openedAt boxedAt arrivedAt`
+const OF_DAY = `bystanders sprayed done wires hottestC on from until ${HOURS.join(' ')} water outdoorC openedAt boxedAt arrivedAt`
 
 /** What is so for three hours (ticked-when.ts): a draft that was begun before that does not bring it back. */
 const OF_HOUR = 'done wires outdoorC water'
@@ -147,6 +147,7 @@ const PartForm = ({ part, form, page: p }: { part: Part; form: FormState; page: 
       Save what is typed
     </button>
     <input type="hidden" name="version" value={one(form.typed, 'version')} />
+    {part === 'job' ? <input type="hidden" name="shownOn" value={p.frame.today} /> : null}
     <input type="hidden" name="shownTo" value={p.frame.viewer?.name} />
     <Asked form={form} frame={p.frame} sheet={p.sheet} goes={p.goes} />
     <PartFields

@@ -274,7 +274,7 @@ const Decided = (p: RemovalProps) => {
       (isOnGo(stage, sheet) && !goes) ||
       d.fell !== undefined ||
       ended !== undefined ||
-      beganWithoutGo(sheet, colonies.length))
+      (beganWithoutGo(sheet, colonies.length) && !goes))
   const waits = d?.is === 'go' && stage === 'go' && late !== null
   return (
     <>

@@ -6,6 +6,7 @@ import { fractionOf } from '../../store/index.ts'
 import { isTime, isTooOld, timeIn } from '../../time-of-day.ts'
 import { asksWhy, isOnlyTold, underGo, withReason } from './answered.ts'
 import { heardOf, isLookedTooEarly, unheard } from './as-known.ts'
+import { HOURS } from './check-fields.tsx'
 import { decide } from './decide-form.ts'
 import { NOT_OPENED } from './fields.ts'
 import { stoodSince } from './first-tap.ts'
@@ -40,7 +41,12 @@ export function savePart(
   const left = ['', signedIn(c)].includes(one(sent, 'shownTo')) ? '' : one(sent, 'shownTo')
   const shown =
     left === '' ? deps.store.removals.version(saved.id, Number(one(came, 'version')))?.sheet : undefined
-  const now = withNow(c, deps, saved, part === 'check' ? seenLately(c, deps, last, shown, came) : came)
+  const now = withNow(
+    c,
+    deps,
+    saved,
+    part === 'check' ? seenLately(c, deps, last, shown, foreseenToday(c.var.frame, came)) : came,
+  )
   const { typed, opens } = now
   if (shown === undefined) {
     // Whatever it showed, what was found is not lost; its ticks are of nobody knows what.
@@ -160,6 +166,13 @@ function shownAt(c: AppContext, deps: PageDeps, typed: Typed): string {
 function since(c: AppContext, deps: PageDeps, shown: Sheet, typed: Typed): string | undefined {
   const at = shownAt(c, deps, typed)
   return stoodSince(shown, { done: many(typed, 'done'), wires: one(typed, 'wires') }, c.var.frame.today, at)
+}
+
+/** How hot it is to be, typed into a form that lay open over night, was typed of that day: it is asked anew. */
+function foreseenToday({ today }: AppContext['var']['frame'], typed: Typed): Typed {
+  const shownOn = one(typed, 'shownOn')
+  const blank = ['hottestC', 'on', 'from', 'until', ...HOURS].map((name) => [name, []])
+  return shownOn === '' || shownOn === today ? typed : { ...typed, ...Object.fromEntries(blank) }
 }
 
 /** What was tapped hours ago, in a form that lay open or before it was shown, was tapped in the kitchen: it is tapped again. */

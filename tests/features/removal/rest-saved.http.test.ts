@@ -85,3 +85,29 @@ test('a page that somebody else left open is not tapped by whoever is signed in 
   expect(sheet().site.nearWires).toBe(true)
   expect((await save('check', { wires: 'near' })).status).toBe(303)
 })
+
+test('a forecast that was typed into a page of yesterday is not of today', async () => {
+  const { hours: _h, on: _o, ...check } = READY.check
+  saved({ ...READY, check: { ...check, done: [] } })
+  const yesterday = '2026-06-11'
+  const answer = await save('check', { shownOn: yesterday, shownAt: '11:00', is: 'go', hottestC: '66' })
+  expect(answer.status).toBe(422)
+  expect(sheet().check.hottestC).toBeUndefined()
+  expect(wordsOf(answer.text)).toContain('Not yet: outdoor heat under the limit')
+})
+
+test('opened at an hour before its “go”: that is what is said, and the “go” is still one', async () => {
+  saved({ ...READY, decision: GO })
+  const early = { on: DAY, openedAt: '10:00', outdoorC: '76', water: 'yes' }
+  const answer = await post('work', early)
+  expect(answer.status).toBe(422)
+  expect(wordsOf(answer.text)).toContain('opened at 10:00, and the “go” is of 11:00')
+})
+
+test('decided anew after it was begun without a “go”, the head does not say that it fell', async () => {
+  const withoutGo = { why: 'could-not-wait' as const, by: 'Ines', on: DAY, at: '10:00', unmet: [] }
+  saved({ ...READY, decision: GO, work: { on: DAY, openedAt: '10:00', withoutGo } })
+  const said = await words()
+  expect(said).toContain('Begun without a “go”')
+  expect(said).not.toContain('It was go')
+})
