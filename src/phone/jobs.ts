@@ -57,8 +57,12 @@ function overTheirs(
   { sheet: theirs, savedBy }: Pick<SheetVersion, 'sheet' | 'savedBy'>,
   from?: Sheet,
 ): Sheet {
-  const stands = mine.work.openedAt !== undefined && heldIn(theirs) === undefined
-  const shown = withFound(stands ? mine : without(mine, savedBy), theirs, from)
+  const held = heldIn(theirs, from)
+  const stands = mine.work.openedAt !== undefined && held === undefined
+  const fell = stands ? mine : without(mine, savedBy)
+  // A refusal that was not read stands in place of a “go”: it is what is answered next.
+  const unread = held !== undefined && mine.decision?.is === 'go' && mine.decision.over?.by !== held.by
+  const shown = withFound(unread ? { ...fell, decision: held } : fell, theirs, from)
   const noted = [
     ...new Map([mine, theirs].flatMap((s) => s.site.noted ?? []).map((n) => [canonical(n), n])).values(),
   ]

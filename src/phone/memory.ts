@@ -164,9 +164,16 @@ function stateOf(
     fetchedAt: head?.at ?? head?.fetchedAt ?? null,
     boxes: colonies.length,
     clock: clockOff(head, now),
-    kills: sheets.flatMap((s) => killsOn(signIn ? s : { ...s, mine: null })),
+    kills: byOwner(sheets.flatMap((s) => killsOn(signIn ? s : { ...s, mine: null }))),
   }
 }
+
+/** One line for each who has to sign in, however many sheets wait: it stands above every page, that of signing in too. */
+export const byOwner = (kills: NonNullable<PhoneState['kills']>): typeof kills =>
+  [...new Set(kills.map(({ by }) => by))].map((by) => ({
+    by,
+    what: [...new Set(kills.filter((k) => k.by === by).flatMap(({ what }) => what.split(', ')))].join(', '),
+  }))
 
 /** What can kill of a sheet, that the yard does not know, and that nobody sends before its writer has signed in. */
 export const killsOn = (s: KeptSheet): NonNullable<PhoneState['kills']> =>

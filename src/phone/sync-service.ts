@@ -17,7 +17,7 @@ import { ASK_THE_SERVER, phoneApp } from './app.ts'
 import { yardMoment } from './clock.ts'
 import { type Database, isRefused, type Waiting, waitingOn } from './database.ts'
 import { type LineParts, lineOf, type Send } from './line.ts'
-import { killsOn, memoryOf, type Snapshot } from './memory.ts'
+import { byOwner, killsOn, memoryOf, type Snapshot } from './memory.ts'
 import { pageOf } from './no-signal.ts'
 import * as outbox from './outbox.ts'
 import type { OutboxActions } from './outbox-pages.tsx'
@@ -182,7 +182,7 @@ export function syncServiceOf(parts: SyncServiceParts): SyncService {
         SignOutPage({
           frame,
           waiting: words,
-          kills: each(sheets.flatMap(killsOn).map(phone.kills)),
+          kills: byOwner(sheets.flatMap(killsOn)).map(phone.kills),
           rest: each(all.map((w) => outbox[isRefused(w) ? 'stuck' : 'theirs'](w.owner.name))),
           goes: all.some((w) => w.owner.id === viewer?.id && !isRefused(w)),
         }),

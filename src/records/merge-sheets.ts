@@ -45,16 +45,18 @@ const by =
   (of: (...n: number[]) => number): Choose =>
   (m, t) =>
     typeof m === 'number' && typeof t === 'number' ? of(m, t) : (m ?? t)
-/** Words of both are kept, each as far as there is room for: so many letters. */
+/** Words of both are kept whole: a field takes so many letters, twice what its form does. A third that crosses is cut. */
 const WORDS: Record<string, number> = {
-  'job.told': 1000,
-  'job.wayIn': 500,
-  'site.behindNote': 500,
-  'site.foundNote': 500,
-  'site.bystandersNote': 300,
-  'site.sprayedNote': 300,
-  'site.entrance': 200,
-  'site.otherEntrances': 300,
+  'job.told': 2100,
+  'job.wayIn': 1100,
+  'site.where': 700,
+  'site.surface': 300,
+  'site.behindNote': 1100,
+  'site.foundNote': 1100,
+  'site.bystandersNote': 700,
+  'site.sprayedNote': 700,
+  'site.entrance': 500,
+  'site.otherEntrances': 700,
 }
 
 /** Theirs first; what stands among the other one’s words is there already. */
@@ -62,7 +64,21 @@ function wordsOfBoth(most: number, m: unknown, t: unknown): string | undefined {
   const said = [t, m].filter((x) => typeof x === 'string')
   const [one = '', two = ''] = said
   const whole = said.find((x) => x.includes(one) && x.includes(two))
-  return whole ?? (said.map((x) => x.slice(0, most / 2 - 1)).join('. ') || undefined)
+  const both = said.join('. ')
+  return (
+    whole ?? ((both.length > most ? said.map((x) => x.slice(0, most / 2 - 1)).join('. ') : both) || undefined)
+  )
+}
+
+/** Of each hour the hotter forecast, for as many hours as a sheet takes. */
+function hottestOfEach(m: unknown, t: unknown): unknown {
+  const hours = [...list(m), ...list(t)] as { at: string; c: number }[]
+  const hottest = new Map<string, number>()
+  for (const { at, c } of hours) hottest.set(at, Math.max(c, hottest.get(at) ?? c))
+  return [...hottest]
+    .sort()
+    .map(([at, c]) => ({ at, c }))
+    .slice(0, 24)
 }
 
 /** Where both said something else of what a “go” rests on, the careful answer stays, whoever says that theirs is to stand. */
@@ -79,6 +95,7 @@ const CAREFUL: Record<string, Choose> = {
   'site.oldHow': worse('untouched'),
   'check.cutMm': by(Math.max),
   'check.hottestC': by(Math.max),
+  'check.hours': hottestOfEach,
   'check.vacuum': worse('shop-vacuum'),
   'check.wires': worse('near', 'unknown'),
   'work.outdoorC': by(Math.max),
@@ -131,6 +148,8 @@ export function mergeSheets(base: Sheet, mine: Sheet, theirs: Sheet, stands = mi
     if (path === 'site.lookedAt') return agreed(b, m, t)
     // One “go” that fell on both sides, each at its own hour, fell.
     if (path === 'decision' && same(unfallen(m), unfallen(t))) return (t as Tree).fell === undefined ? m : t
+    // Decided over the other, which was read: that answers it.
+    if (path === 'decision' && (isOver(m, t) || isOver(t, m))) return isOver(m, t) ? m : t
     clashes.push(path)
     const most = WORDS[path]
     const choose = CAREFUL[path]
@@ -180,6 +199,12 @@ const sorted = (v: unknown): unknown =>
     ? Object.fromEntries(Object.entries(v).sort(([a], [b]) => (a < b ? -1 : 1)))
     : v
 const same = (a: unknown, b: unknown): boolean => key(a) === key(b)
+
+/** Whether one decision went over the other. */
+const isOver = (one: unknown, other: unknown): boolean => {
+  const [over, was] = [(one as Tree | undefined)?.over, other] as (Tree | undefined)[]
+  return over !== undefined && was !== undefined && ['by', 'on', 'at'].every((k) => over[k] === was[k])
+}
 
 /** A decision, whether it stands or fell. */
 export const unfallen = (decision: unknown): Tree => ({ ...(decision as Tree | undefined), fell: undefined })

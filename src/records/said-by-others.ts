@@ -36,9 +36,9 @@ export type Trade = (typeof TRADES)[number]
 
 const PLACE = {
   address: z.optional(text(300)),
-  where: z.optional(text(300)),
+  where: z.optional(text(700)),
   /** What is cut, and what kind of place it is (wall, roof, …). */
-  surface: z.optional(text(120)),
+  surface: z.optional(text(300)),
   type: z.optional(text(40)),
 }
 /** One wall of one house, as the sheet said then: nothing that was seen or said of it moves to another. */

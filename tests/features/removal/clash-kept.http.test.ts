@@ -154,12 +154,11 @@ test('looked at two places: of each answer the careful one stays at the one that
   saved(READY)
   saved(here(but(READY, {}, { where: 'under the sill' })))
   await sync(here(but(READY, {}, { where: 'the north gable', sheathingMm: 40, temper: 5 })))
-  expect(last().site).toMatchObject({ where: 'under the sill', sheathingMm: 19, temper: 5 })
+  expect(last().site).toMatchObject({ where: 'under the sill. the north gable', sheathingMm: 19, temper: 5 })
 })
 
 describe('one person, two phones', () => {
   test.each<[string, Partial<Sheet['site']>, Partial<Sheet['site']>]>([
-    ['what is cut', { surface: 'boards, behind them a shaft of 20 m' }, { surface: 'cedar' }],
     ['the kind of place', { type: 'floor' }, { type: 'swarm' }],
   ])('%s is asked', async (_, newer, older) => {
     saved(READY)
@@ -168,6 +167,27 @@ describe('one person, two phones', () => {
     expect(answer.status).toBe(422)
     expect(answer.text).toContain('You saved something else meanwhile')
     expect(last().site).toMatchObject(newer)
+  })
+  test('words of both stay, whole', async () => {
+    saved(READY)
+    const long = `${'Honey on the sill. '.repeat(25)}A shaft of 20 m`
+    saved(but(READY, {}, { surface: 'boards', foundNote: long }), 'Bram')
+    const other = `${'Dry, old comb. '.repeat(30)}A gas line comes up there`
+    expect((await sync(but(READY, {}, { surface: 'cedar', foundNote: other }))).status).toBe(200)
+    expect(last().site).toMatchObject({ surface: 'boards. cedar', foundNote: `${long}. ${other}` })
+  })
+  test('of each hour the hotter forecast stays', async () => {
+    const hours = (c: number) => ({
+      ...READY.check,
+      hours: [
+        { at: '06:00', c: 18 },
+        { at: '12:00', c },
+      ],
+    })
+    saved(READY)
+    saved({ ...READY, check: hours(24) }, 'Bram')
+    expect((await sync({ ...READY, check: hours(37) })).status).toBe(200)
+    expect(last().check.hours).toEqual(hours(37).hours)
   })
   test('of what has a careful answer, that stays', async () => {
     const { sprayed: _, ...site } = READY.site

@@ -1,5 +1,6 @@
 /** What somebody else said meanwhile stays on a sheet that a phone sends, whoever saved it last. Invented. */
 import { beforeEach, describe, expect, test } from 'vitest'
+import { readNotes } from '../../../src/features/removal/notes-read.ts'
 import { placeOf } from '../../../src/features/removal/place.ts'
 import { jobsOf, withFinds } from '../../../src/phone/jobs.ts'
 import { acknowledgeSheet, keepSheets } from '../../../src/phone/sheet-outbox.ts'
@@ -243,8 +244,35 @@ describe('what a phone shows of a sheet with its own “go”', () => {
     const refusal = { ...go, is: 'refuse' as const, by: 'Odalys', reason: 'Wires in the wall' }
     const theirs = { ...said({ ...READY, decision: refusal }, 2, 'Odalys'), colonies: [] }
     const opened = { ...mine, sheet: { ...mine.sheet, work: { on: DAY, openedAt: '10:10' } } }
-    expect(shown({ id: ID, theirs, mine: opened })?.decision?.fell).toMatchObject({ by: 'Odalys' })
+    expect(shown({ id: ID, theirs, mine: opened })?.decision).toEqual(refusal)
   })
+
+  test('a refusal that was not read stands in place of a “go”, until it is answered', () => {
+    const refusal = { ...go, is: 'refuse' as const, by: 'Odalys', reason: 'Wires in the wall' }
+    const theirs = { ...said({ ...READY, decision: refusal }, 2, 'Odalys'), colonies: [] }
+    expect(shown({ id: ID, theirs, mine })?.decision).toEqual(refusal)
+    const { by, on, at } = refusal
+    const over = { ...mine.sheet, decision: { ...go, over: { by, on, ...(at === undefined ? {} : { at }) } } }
+    expect(shown({ id: ID, theirs, mine: { ...mine, sheet: over } })?.decision).toMatchObject({ is: 'go' })
+  })
+})
+
+test('a “go” over a refusal that was read is no clash', async () => {
+  const refusal = {
+    ...go,
+    is: 'refuse' as const,
+    by: 'Odalys',
+    at: '09:00',
+    reason: 'The stairs are burnt through',
+  }
+  saved(READY, 'Odalys')
+  saved({ ...READY, decision: refusal }, 'Odalys')
+  const over = { by: 'Odalys', on: DAY, at: '09:00', reason: refusal.reason }
+  const mine = { ...go, reason: 'Boards were laid over them this morning', over }
+  const done = [...(READY.check.done ?? []), readNotes({ ...READY, decision: refusal })]
+  const check = { ...READY.check, done, tickedAt: '09:55' }
+  expect((await sync({ ...READY, check, decision: mine }, 1)).status).toBe(200)
+  expect(last().decision).toMatchObject({ is: 'go', over })
 })
 
 test('whoever has opened one job decides no “go” at another by a phone either', async () => {
