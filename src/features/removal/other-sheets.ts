@@ -107,7 +107,7 @@ function asksOf(other: Sheet, stopped: OtherSheet['stopped']): string | undefine
 export function otherSheetsOf(
   id: string,
   s: Sheet,
-  all: readonly { id: string; by?: string; sheet: Sheet; colonies: readonly string[] }[],
+  all: readonly { id: string; by?: string; sheet: Sheet; colonies: readonly string[]; facts?: string[] }[],
   today: string,
 ): OtherSheet[] {
   return all.flatMap((v): OtherSheet[] => {
@@ -130,7 +130,9 @@ export function otherSheetsOf(
     const why = asksOf(v.sheet, stopped)
     // It was taken over as a note of this one, and is read as such.
     const asks = why !== undefined && own.some((text) => text.includes(why)) ? undefined : why
-    const notes = notesOf(v.sheet).filter((text) => text !== why && !own.includes(text))
+    const noted = notesOf(v.sheet)
+    const facts = (v.facts ?? []).filter((fact) => !noted.some((text) => fact.includes(text)))
+    const notes = [...noted.filter((text) => text !== why && !own.includes(text)), ...facts]
     if (what.length === 0 && stopped === undefined && notes.length === 0) return []
     return [
       {

@@ -118,6 +118,17 @@ describe.each(WROTE)('%s that another person has not sent', (_, write, asked, ki
   })
 })
 
+test('a hotter day and what is not known are read too, and a cooler one is not', async () => {
+  await saved('check', { hottestC: '99' })
+  await saved('site', { temper: 'unknown' })
+  await hands('operator')
+  const page = await words(`/removals/${ID}/check`)
+  expect(page).toContain('“Hottest: 99 °F”')
+  expect(page).toContain('“Temper: not known”')
+  expect(page).not.toContain('Hottest: 75')
+  expect((await save('check', CHECK)).status).toBe(422)
+})
+
 test('that it is on a roof is asked of this very job, though not of another wall of the house', async () => {
   const stamp = { savedAt: `${DAY}T08:30:00.000Z`, savedBy: 'Odalys' }
   const ground: Sheet = { ...READY, site: { ...READY.site, access: 'ground', heightM: 2 } }
