@@ -17,6 +17,7 @@ import { whoAndWhen } from './found-kept.ts'
 import { isAnswered, sinceMark, withMore } from './since-mark.ts'
 import { isUnderWay } from './ticked-when.ts'
 import { reckoningOf, startOf, stoodOn, wentAhead } from './view.ts'
+import { andSaid } from './written.ts'
 
 export const underGo = (c: AppContext, deps: PageDeps, s: Sheet): Sheet => ({
   ...s,
@@ -63,7 +64,8 @@ export function withReason(
       then === today ? isBefore(after, lostAt(before)) : then !== undefined && stoodOn(c, deps, after, then)
     if (thatDay && stood) return after
   }
-  const reckoning = reckoningOf(c, deps, after)
+  // Why it was begun is words like any others, and answered for by whoever gives it.
+  const reckoning = reckoningOf(c, deps, andSaid(after, one(typed, 'withoutGo.words')))
   const { raw } = fieldsIn(WITHOUT_GO_FIELDS, typed, c.var.frame.units, 'withoutGo.')
   const said = withoutGo.safeParse({ ...raw, ...whoAndWhen(c, deps), unmet: unmetWords(reckoning) })
   if (!said.success) return null
