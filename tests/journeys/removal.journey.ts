@@ -100,3 +100,27 @@ it('Enter in a field saves what was typed, and never decides or opens anything',
   expect(kept()?.sheet.work).not.toHaveProperty('water')
   await context.close()
 })
+
+it('a PNG of a clearance is drawn anew as JPEG in the phone, as photos of the site are', async () => {
+  const { page, context } = await watchedPage(browser, yard.url, PHONE)
+  const sheet = yard.store.removals.list().find((r) => r.colonies.length === 0)
+  if (sheet === undefined) throw new Error('the demo has no open removal sheet')
+  const kept = () => yard.store.removals.get(sheet.id)?.last
+  const { decision: _, ended: __, ...open } = sheet.sheet
+  const piped = { ...open, site: { ...open.site, type: 'wall', behind: ['gas' as const] }, work: {} }
+  const stamp = { savedAt: '2026-06-10T14:00:00.000Z', savedBy: 'Ines' }
+  expect(yard.store.removals.save(sheet.id, kept()?.version ?? 0, piped, stamp).ok).toBe(true)
+  await page.goto(`/removals/${sheet.id}`)
+  const drawn = await page.evaluate(async () => {
+    const canvas = new OffscreenCanvas(2400, 40)
+    canvas.getContext('2d')?.fillRect(40, 10, 300, 20)
+    const blob = await canvas.convertToBlob({ type: 'image/png' })
+    return [...new Uint8Array(await blob.arrayBuffer())]
+  })
+  const photo = page.locator('#trade-gas-cleared input[type="file"]')
+  await photo.setInputFiles([{ name: 'tag.png', mimeType: 'image/png', buffer: Buffer.from(drawn) }])
+  const taken = (): Promise<string[]> =>
+    photo.evaluate((e) => [...((e as HTMLInputElement).files ?? [])].map((f) => f.type))
+  await expect.poll(taken).toEqual(['image/jpeg'])
+  await context.close()
+})

@@ -15,8 +15,9 @@ import { unmetWords } from './decide.ts'
 import { NOT_OPENED, THAT_DAY, WITHOUT_GO_FIELDS } from './fields.ts'
 import { whoAndWhen } from './found-kept.ts'
 import { isAnswered, sinceMark, withMore } from './since-mark.ts'
-import { isUnderWay } from './ticked-when.ts'
+import { isUnderWay, leftOpen } from './ticked-when.ts'
 import { reckoningOf, startOf, stoodOn, wentAhead } from './view.ts'
+import { andSaid } from './written.ts'
 
 export const underGo = (c: AppContext, deps: PageDeps, s: Sheet): Sheet => ({
   ...s,
@@ -30,6 +31,10 @@ export const isOnlyTold = (c: AppContext, deps: PageDeps, before: Sheet, after: 
 /** What was done before its “go” fell is written down after it. */
 const isBefore = ({ work }: Sheet, lost: ReturnType<typeof lostAt>): boolean =>
   lost !== undefined && (work.boxedAt ?? '') <= lost.at
+
+/** The sheet before its box; with it, where somebody has typed that it was boxed by the hour at which they left. */
+const wasOpen = (before: Sheet, after: Sheet): Sheet =>
+  (after.work.boxedAt ?? '') <= (before.work.leftAt ?? '') ? after : before
 
 /** The sheet with a reason where work was begun, or gone on with, that had no “go”; null where nobody has said one. */
 export function withReason(
@@ -55,15 +60,19 @@ export function withReason(
     const answered = mark !== undefined && (lastDayOf(before) === today || isAnswered(mark, today))
     if (answered && sinceMark(reckoningOf(c, deps, after), after).length === 0) return after
     // Gone on with when nothing stands any more: what came to light since, or another day, is answered for once.
+    // Boxed before it was left, or without having been left.
+    const open = isUnderWay(wasOpen(before, after), today)
     const { goes } = startOf(c, deps, after)
-    if (goes) return isUnderWay(before, today) ? after : underGo(c, deps, after)
+    if (goes && open) return after
+    if (goes && startOf(c, deps, before).goes) return underGo(c, deps, after)
     // Of another day it is asked on which day it was, and not taken from what stood in the form.
     const then = lastDayOf(before)
     const stood =
       then === today ? isBefore(after, lostAt(before)) : then !== undefined && stoodOn(c, deps, after, then)
     if (thatDay && stood) return after
   }
-  const reckoning = reckoningOf(c, deps, after)
+  // Why it was begun is words like any others, and answered for by whoever gives it.
+  const reckoning = reckoningOf(c, deps, andSaid(after, one(typed, 'withoutGo.words')))
   const { raw } = fieldsIn(WITHOUT_GO_FIELDS, typed, c.var.frame.units, 'withoutGo.')
   const said = withoutGo.safeParse({ ...raw, ...whoAndWhen(c, deps), unmet: unmetWords(reckoning) })
   if (!said.success) return null
@@ -77,6 +86,8 @@ export function asksWhy(c: AppContext, deps: PageDeps, before: Sheet, after: She
   const { goes, start } = startOf(c, deps, after)
   const lost = lostAt(before)
   if (on !== undefined && on < c.var.frame.today) return `was it on ${on}, or on another day with no “go”?`
+  if (leftOpen(before, c.var.frame.today))
+    return `left at ${before.work.leftAt}, and no “go” since: look again, or type the hour it was boxed`
   const { openedAt } = after.work
   const decided = after.decision?.at
   if (goes && openedAt !== undefined && decided !== undefined && openedAt < decided)

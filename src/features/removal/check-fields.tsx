@@ -120,9 +120,9 @@ const Tick = ({ form, name, value, what, children }: TickProps) => (
 
 /** Only what this job asks for, each with what it takes to be so. */
 const Checklist = ({ form, sheet, others, frame: { today } }: PartFieldsProps) => {
-  const own = readsNotes(sheet, today) ? notesOf(sheet) : []
+  const own = readsNotes(sheet, today) ? notesOf(sheet, today) : []
   const notes = [
-    ...(own.length === 0 ? [] : [[readNotes(sheet), 'all it says of danger is tapped', own] as const]),
+    ...(own.length === 0 ? [] : [[readNotes(sheet, today), 'all it says of danger is tapped', own] as const]),
     ...readOf(sheet, others, today).map(
       (o) => [readThere(o), `the sheet of ${o.name}, same house`, o.notes] as const,
     ),

@@ -87,7 +87,7 @@ export function decide(
   const wrong = [...decisionProblems(made, reckoning, sheet), ...(heard?.problems ?? [])]
   if (wrong.length === 0) {
     const decided = { ...sheet, decision: made }
-    const read = made.is === 'go' ? stillRead(sheet, decided) : decided
+    const read = made.is === 'go' ? stillRead(sheet, decided, frame.today) : decided
     keep(c, deps, saved, withWords(sheet, read, momentNow(c, deps)))
   }
   return wrong

@@ -12,7 +12,7 @@ import { decidedWords, GRAVE_WORDS } from './words.ts'
 export function killing(now: Sheet, before: Sheet): string {
   const had = saidOn(before)
   const held = heldIn(now, before)
-  const read = [held?.reason, ...notesOf(before)]
+  const read = [held?.reason, ...notesOf(before, '')]
   return [
     ...moreOn(now, before)
       .filter((what) => !had.includes(what))

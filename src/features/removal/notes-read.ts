@@ -9,17 +9,13 @@ import { isUnderWay } from './ticked-when.ts'
 
 /**
  * Every free text of a sheet but names, how somebody is reached, and where it is and what is cut, which stand above “Go”: a test
- * holds it against the schema. Why somebody refused or had it wait stays a note until the next “go” has answered it.
+ * holds it against the schema. The reason of a decision, and of what it went over, is one but on the day on which it is a “go” that
+ * stands: whoever decided that has read it. `day`: that day; the one of the “go” where it is left out, and '' for none.
  */
-export const notesOf = ({
-  job,
-  site,
-  agreement,
-  check,
-  decision: d,
-  work,
-  callBacks = [],
-}: Sheet): string[] =>
+export const notesOf = (
+  { job, site, agreement, check, decision: d, work, callBacks = [] }: Sheet,
+  day = d?.on,
+): string[] =>
   [
     job.told,
     job.wayIn,
@@ -32,15 +28,16 @@ export const notesOf = ({
     agreement.extra,
     check.clearedBy,
     ...(check.seconds ?? []).map((x) => x.reason),
-    d?.is === 'go' ? undefined : d?.reason,
-    d?.is === 'go' && d.fell === undefined ? undefined : d?.over?.reason,
+    ...(d?.is === 'go' && d.fell === undefined && d.on === day ? [] : [d?.reason, d?.over?.reason]),
+    work.withoutGo?.words,
     work.left,
     work.note,
     ...callBacks.map((b) => b.note),
   ].filter((text) => text !== undefined)
 
 /** As somebody taps it before the cut. 'read:4f1k2m9a': other words, another tap. */
-export const readNotes = (s: Sheet): string => `read:${fingerprint(notesOf(s)).toString(36)}`
+export const readNotes = (s: Sheet, day?: string): string =>
+  `read:${fingerprint(notesOf(s, day)).toString(36)}`
 
 /** Once it is open, what else is noted that day ("bigger than we thought") is no reason to stop by itself; on the next day it is read. */
 export const readsNotes = (s: Sheet, today: string): boolean =>
@@ -48,12 +45,12 @@ export const readsNotes = (s: Sheet, today: string): boolean =>
 
 export const notesUnread = (s: Sheet, today: string): boolean =>
   readsNotes(s, today) &&
-  notesOf(s).length > 0 &&
-  !(tickedHere(s, today) && s.check.done?.includes(readNotes(s)) === true)
+  notesOf(s, today).length > 0 &&
+  !(tickedHere(s, today) && s.check.done?.includes(readNotes(s, today)) === true)
 
 /** Whoever has read all of it has read what a “go” leaves of it: it answers the reason of the decision before it. */
-export function stillRead(before: Sheet, after: Sheet): Sheet {
-  const left = notesOf(after).length === 0 ? [] : [readNotes(after)]
-  const done = after.check.done?.flatMap((d) => (d === readNotes(before) ? left : [d]))
+export function stillRead(before: Sheet, after: Sheet, today: string): Sheet {
+  const left = notesOf(after, today).length === 0 ? [] : [readNotes(after, today)]
+  const done = after.check.done?.flatMap((d) => (d === readNotes(before, today) ? left : [d]))
   return done === undefined ? after : { ...after, check: { ...after.check, done } }
 }

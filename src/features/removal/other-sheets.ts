@@ -13,6 +13,7 @@ import {
   sharedBy,
   sheetName,
   TRADE_HAZARDS,
+  wordsOf,
 } from '../../records/index.ts'
 import { fingerprint } from '../../store/index.ts'
 import { goneFrom } from './grave.ts'
@@ -103,6 +104,15 @@ function asksOf(other: Sheet, stopped: OtherSheet['stopped']): string | undefine
   return why === undefined || !/\p{L}{3}/u.test(why) || namesHazard(other, why) ? undefined : why
 }
 
+/** Its notes, the reason of its “go” among them; and where it is and what is cut, which stand above “Go” of their own sheet alone. */
+const saysOf = (s: Sheet, day: string): string[] => {
+  const { where, surface } = s.site
+  return [...new Set([...notesOf(s, day), where, surface].filter((text) => text !== undefined))]
+}
+
+/** Without capitals, blanks and commas, as places are compared. */
+const bare = (text: string): string => wordsOf(text).join(' ')
+
 /** Other sheets of the same house that say more than this one, or were stopped: of a job that is done, what stays in the house. */
 export function otherSheetsOf(
   id: string,
@@ -126,13 +136,14 @@ export function otherSheetsOf(
       (g) => (!isDone || STAYS.includes(g)) && (same || moreOn(v.sheet, told).includes(g)),
     )
     const stopped = isDone ? undefined : stopOf(v.sheet)
-    const own = [s, told].flatMap(notesOf)
+    const own = [s, told].flatMap((x) => saysOf(x, today))
+    const heard = own.map(bare)
     const why = asksOf(v.sheet, stopped)
     // It was taken over as a note of this one, and is read as such.
     const asks = why !== undefined && own.some((text) => text.includes(why)) ? undefined : why
-    const noted = notesOf(v.sheet)
+    const noted = saysOf(v.sheet, '')
     const facts = (v.facts ?? []).filter((fact) => !noted.some((text) => fact.includes(text)))
-    const notes = [...noted.filter((text) => text !== why && !own.includes(text)), ...facts]
+    const notes = [...noted.filter((text) => text !== why && !heard.includes(bare(text))), ...facts]
     if (what.length === 0 && stopped === undefined && notes.length === 0) return []
     return [
       {

@@ -10,8 +10,18 @@ import { TICKED } from './item.ts'
 /** Minutes before “arrived” from which what was tapped was not tapped at the place (judgement). */
 const BEFORE_MINUTES = 30
 
-/** Begun, or gone on with, on that day: its “go” is not asked for its hour again. */
-export const isUnderWay = (s: Sheet, day: string): boolean => hasBegun(s) && (lastDayOf(s) ?? day) === day
+/** Left again on that day, with nothing in a box, after it was opened and decided: whoever comes back looks again. */
+export function leftOpen({ work: w, decision: d }: Sheet, day: string): boolean {
+  const { leftAt, on = day } = w
+  const since = [w.openedAt, d?.on === day ? d.at : undefined]
+  return (
+    leftAt !== undefined && on === day && w.boxedAt === undefined && since.every((at) => (at ?? '') <= leftAt)
+  )
+}
+
+/** Begun, or gone on with, on that day, and not left open since: its “go” is not asked for its hour again. */
+export const isUnderWay = (s: Sheet, day: string): boolean =>
+  hasBegun(s) && (lastDayOf(s) ?? day) === day && !leftOpen(s, day)
 
 /** When somebody arrived on the day of the ticks, if what was tapped was tapped long before that. */
 function arrivedAfter({ check, work }: Sheet, tickedAt: string): string | undefined {
@@ -19,10 +29,10 @@ function arrivedAfter({ check, work }: Sheet, tickedAt: string): string | undefi
   return arrived !== undefined && minutesFrom(tickedAt, arrived) > BEFORE_MINUTES ? arrived : undefined
 }
 
-/** When whoever was there left again on that day, with nothing begun: what was tapped before that is of another visit. */
-function leftSince(s: Sheet, tickedAt: string): string | undefined {
-  const { leftAt, on = s.check.doneOn } = s.work
-  return leftAt !== undefined && on === s.check.doneOn && !hasBegun(s) && leftAt >= tickedAt
+/** When whoever was there left again on that day, with nothing in a box: what was tapped before that is of another visit. */
+function leftSince({ check, work }: Sheet, tickedAt: string): string | undefined {
+  const { leftAt, boxedAt, on = check.doneOn } = work
+  return leftAt !== undefined && on === check.doneOn && boxedAt === undefined && leftAt >= tickedAt
     ? leftAt
     : undefined
 }

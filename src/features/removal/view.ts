@@ -242,7 +242,7 @@ export function stoodOn(
   const signed = withoutClosed(sheet, closed)
   const reckoned = beforeCut(signed, deps.store.protocol(), showsIn(units), day, others)
   const deaf = at !== undefined && day === today && unheard(heardOf(c, deps), signed, at) !== null
-  return !deaf && goStands(signed, reckoned, day, closed, at)
+  return !deaf && goStands(signed, reckoned, day, closed)
 }
 
 /** Whether what begins on that day was begun on a “go” of the last three hours, and what is asked when work starts was met. */

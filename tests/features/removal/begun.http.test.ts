@@ -45,6 +45,14 @@ describe('work that is told of, where no go stands', () => {
     expect(wordsOf((await yard.get(PATH)).text)).toContain('Begun without a “go”')
   })
 
+  test('what kills in the reason is read like a note, and answered for by whoever gave it', async () => {
+    const why = { 'withoutGo.why': 'could-not-wait', 'withoutGo.words': 'hissing gas pipe behind the board' }
+    expect((await work({ openedAt: '08:00', ...why })).status).toBe(303)
+    expect(sheet().work.withoutGo?.unmet.join(' ')).toContain('Written, and not tapped: gas')
+    expect(wordsOf((await yard.get(`${PATH}/check`)).text)).toContain('Written, and not tapped: gas')
+    expect((await work({ openedAt: '08:00', boxedAt: '09:00' })).status).toBe(303)
+  })
+
   test('“not opened” answers nothing where something is said to be', async () => {
     expect((await work({ ...LOOKED, openedAt: '08:30', 'withoutGo.why': 'not-opened' })).status).toBe(422)
   })

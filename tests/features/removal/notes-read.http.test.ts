@@ -91,6 +91,23 @@ test('why it was to wait is read before the next “go”, which answers it; a �
   expect((await save('work', { outdoorC: '75', water: 'yes', now: 'openedAt' })).status).toBe(303)
 })
 
+test('why it was a “go” is read before the “go” of another day, and once it has fallen', async () => {
+  const reason = 'Tenant signs later; her mother cannot breathe after a sting'
+  const { signature: _, ...agreement } = READY.agreement
+  saved({ ...READY, agreement })
+  expect((await save('check', { is: 'go', reason })).status).toBe(303)
+  const text = async () => wordsOf((await yard.get(`${PATH}/check`)).text)
+  expect(await text()).not.toContain('Read: all it says')
+  await save('site', { foundNote: 'It hums' })
+  expect(sheet().decision?.fell).toBeDefined()
+  expect(await text()).toContain(`Read: all it says of danger is tapped “It hums” “${reason}”`)
+  expect((await go()).status).toBe(422)
+  const again = { is: 'go', reason, done: [...(READY.check.done ?? []), readNotes(sheet())] }
+  expect((await save('check', again)).status).toBe(303)
+  yard.setDay('2026-06-13')
+  expect(await text()).toContain(`Read: all it says of danger is tapped “It hums” “${reason}”`)
+})
+
 test('where it is and what is cut stand above “Go”, whatever else is tapped', async () => {
   saved({
     ...READY,

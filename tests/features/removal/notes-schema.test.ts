@@ -33,7 +33,6 @@ const NO_NOTES: Record<string, string> = {
   'decision.over.by': 'a name',
   'decision.heard.of': 'a moment',
   'decision.heard.by': 'a name',
-  'work.withoutGo.words': 'said once it is begun',
   'work.withoutGo.by': 'a name',
   'work.withoutGo.unmet': 'words of this program',
   'work.underGo.by': 'a name',

@@ -45,6 +45,23 @@ describe('at a page', () => {
     expect((await go(tick(`${TOLD}, and a second one`))).status).toBe(303)
   })
 
+  const GO = { is: 'go' as const, by: 'Bram', on: DAY, at: '07:00', unmet: [] }
+  const over = { by: 'Edda', on: DAY, reason: 'It hisses behind the boards' }
+  const begunWithout = { why: 'could-not-wait' as const, by: 'Bram', on: DAY, at: '07:20', unmet: [] }
+  test.each<[string, Partial<Sheet>, string]>([
+    ['why it was begun without a “go”', { work: { withoutGo: { ...begunWithout, words: TOLD } } }, TOLD],
+    ['why it was a “go”', { decision: { ...GO, reason: TOLD } }, TOLD],
+    ['why somebody had it wait before a “go”', { decision: { ...GO, over } }, over.reason],
+    ['where it is', { site: { ...READY.site, where: 'above the open shaft' } }, 'above the open shaft'],
+    ['what is cut', { site: { ...READY.site, surface: 'planks that hum' } }, 'planks that hum'],
+  ])('%s there is read here', async (_, more, words) => {
+    saved(theirs(more), 'Bram', { of: OTHER })
+    const barred = await go()
+    expect(barred.status).toBe(422)
+    expect(wordsOf(barred.text)).toContain(`Read: the sheet of Edgar Fairweather, same house “${words}”`)
+    expect((await go(tick(words))).status).toBe(303)
+  })
+
   test('what stands on this sheet too is read once, and a sheet without notes asks nothing', async () => {
     saved({ ...READY, job: { ...READY.job, wayIn: TOLD } })
     saved(theirs({ job: { wayIn: TOLD } }), 'Bram', { of: OTHER })

@@ -129,6 +129,52 @@ describe('bees logged beside their sheet', () => {
   })
 })
 
+describe('opened, left, and come back on the same day', () => {
+  const TOLD = 'Grandma cannot breathe after a sting'
+  const there = { openedAt: '08:05', leftAt: '08:10' }
+  beforeEach(async () => {
+    expect((await work({ now: 'openedAt' })).status).toBe(303)
+    yard.setDay(DAY, '08:10')
+    expect((await work({ ...there })).status).toBe(303)
+    const { job, ...s } = sheet()
+    saved({ ...s, job: { ...job, told: TOLD } })
+    yard.setDay(DAY, '10:50')
+  })
+
+  test('ticks, notes and the hour are asked again, and a “go” of now goes for the rest of the day', async () => {
+    expect(await words()).toContain('No go any more')
+    const shown = (await yard.get(`${PATH}/check`)).text
+    expect(formIn(shown).done ?? []).toEqual([])
+    expect(wordsOf(shown)).toContain(`Read: all it says of danger is tapped “${TOLD}”`)
+    const barred = await work({ ...there, now: 'boxedAt' })
+    expect(barred.status).toBe(422)
+    expect(wordsOf(barred.text)).toContain('left at 08:10, and no “go” since')
+    expect((await decide()).status).toBe(422)
+    const read = { ...TAPPED, done: [...TAPPED.done, readNotes(sheet())] }
+    expect((await post('check', { shownOn: DAY, on: DAY, ...read })).status).toBe(303)
+    yard.setDay(DAY, '15:00')
+    expect((await work({ ...there, now: 'boxedAt' })).status).toBe(303)
+    expect(sheet().work.withoutGo).toBeUndefined()
+  })
+
+  test('boxed with no look, it is kept with a reason', async () => {
+    const now = { ...there, now: 'boxedAt', 'withoutGo.why': 'could-not-wait' }
+    expect((await work(now)).status).toBe(303)
+    expect(sheet().work).toMatchObject({ boxedAt: '10:50', withoutGo: { why: 'could-not-wait' } })
+  })
+
+  test.each(['08:08', '08:10'])('what was boxed at %s is written down afterwards', async (boxedAt) => {
+    expect((await work({ ...there, boxedAt })).status).toBe(303)
+    expect(sheet().work).toMatchObject({ boxedAt })
+    expect(sheet().work.withoutGo).toBeUndefined()
+  })
+
+  test('left after the box, it is over', async () => {
+    expect((await work({ ...there, boxedAt: '08:10', leftAt: '08:30' })).status).toBe(303)
+    expect((await work({ ...there, boxedAt: '08:10', leftAt: '08:30', queen: 'caged' })).status).toBe(303)
+  })
+})
+
 describe('opened, left, and gone on with on the next day', () => {
   const TOLD = 'Grandma cannot breathe after a sting'
   const goNext = async (...more: string[]) => {

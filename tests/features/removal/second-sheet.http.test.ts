@@ -198,7 +198,7 @@ describe('two sheets of one house', () => {
   const theirs: Sheet = {
     ...READY,
     job: { name: 'Edgar Fairweather', address: '4 Invented row, Springfield' },
-    site: { ...READY.site, where: 'porch', behind: ['gas'], bystanders: ['allergic'] },
+    site: { ...READY.site, where: 'Left of the porch', behind: ['gas'], bystanders: ['allergic'] },
     decision: { is: 'refuse', by: 'Bram', on: DAY, reason: 'Gas.', unmet: [], ...placeOf(READY) },
   }
   const noted = readThere({ id: OTHER, notes: ['Gas.'] })

@@ -97,7 +97,7 @@ describe('a tick for the gas station', () => {
   const theirs: Sheet = here({
     ...READY,
     job: { name: 'Edgar Quill', address: '4 Invented Row' },
-    site: { ...READY.site, where: 'porch', behind: ['gas'] },
+    site: { ...READY.site, behind: ['gas'] },
   })
 
   test('is none for the pipe of another sheet, nor that of one sheet for the next', async () => {
