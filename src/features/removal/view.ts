@@ -225,7 +225,9 @@ export function startOf(
   return { goes, late: now === undefined ? null : ran, start, warms }
 }
 
-/** Whether a “go” of that day is one; with `at`, whether something could be begun on it at that hour. */
+/**
+ * Whether a “go” of that day is one, for what was done until somebody left; with `at`, whether the phone had heard enough at that hour.
+ */
 export function stoodOn(
   c: AppContext,
   deps: PageDeps,
@@ -239,7 +241,8 @@ export function stoodOn(
   const others = day === today ? othersOf(c, deps, sheet, id) : []
   // An account that is closed today was open then.
   const closed = day === today ? closedIn(deps) : []
-  const signed = withoutClosed(sheet, closed)
+  const { leftAt: _, ...work } = sheet.work
+  const signed = withoutClosed({ ...sheet, work }, closed)
   const reckoned = beforeCut(signed, deps.store.protocol(), showsIn(units), day, others)
   const deaf = at !== undefined && day === today && unheard(heardOf(c, deps), signed, at) !== null
   return !deaf && goStands(signed, reckoned, day, closed)

@@ -142,7 +142,7 @@ describe('opened, left, and come back on the same day', () => {
   })
 
   test('ticks, notes and the hour are asked again, and a “go” of now goes for the rest of the day', async () => {
-    expect(await words()).toContain('No go any more')
+    expect(await words()).toContain('Left at 08:10, and the go of 08:00 is of before')
     const shown = (await yard.get(`${PATH}/check`)).text
     expect(formIn(shown).done ?? []).toEqual([])
     expect(wordsOf(shown)).toContain(`Read: all it says of danger is tapped “${TOLD}”`)
@@ -166,6 +166,20 @@ describe('opened, left, and come back on the same day', () => {
   test.each(['08:08', '08:10'])('what was boxed at %s is written down afterwards', async (boxedAt) => {
     expect((await work({ ...there, boxedAt })).status).toBe(303)
     expect(sheet().work).toMatchObject({ boxedAt })
+    expect(sheet().work.withoutGo).toBeUndefined()
+  })
+
+  test('what is noted as somebody leaves takes no “go” from what was done', async () => {
+    const { decision } = sheet()
+    yard.setDay(DAY, '09:00')
+    saved({ ...sheet(), work: { on: DAY, outdoorC: 24, water: true } })
+    const noted = { openedAt: '08:05', leftAt: '08:50', note: 'Boards are loose' }
+    saved({ ...sheet(), job: READY.job })
+    expect((await work(noted)).status).toBe(303)
+    expect(sheet().work.withoutGo).toBeUndefined()
+    expect((await work({ ...noted, note: 'Boards are very loose' })).status).toBe(303)
+    expect(sheet().decision).toEqual(decision)
+    expect((await work({ ...noted, boxedAt: '08:45' })).status).toBe(303)
     expect(sheet().work.withoutGo).toBeUndefined()
   })
 
