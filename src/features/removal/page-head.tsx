@@ -61,6 +61,11 @@ export const Head = (p: RemovalProps) => {
       ) : null}
       {p.newSigners === null ? null : <p>Second person with a new account: {p.newSigners}.</p>}
       <UnmetThen unmet={p.sheet.work.withoutGo?.unmet ?? []} />
+      {p.stage === 'boxed' && p.callBacks.length > 0 ? (
+        <p class="notice notice-late">
+          <b>They called again.</b> {p.callBacks.at(-1)}.
+        </p>
+      ) : null}
       <Came {...p} />
     </header>
   )

@@ -3,7 +3,15 @@ import { validate } from 'uuid'
 import { z } from 'zod'
 import { type Env, type PageDeps, sendsJson, signedIn, viewerOf } from '../../app/index.ts'
 import { problemsOf } from '../../journal/index.ts'
-import { beginsIn, EMPTY_SHEET, type Grave, mergeSheets, type Sheet, sheet } from '../../records/index.ts'
+import {
+  beginsIn,
+  type Decision,
+  EMPTY_SHEET,
+  type Grave,
+  mergeSheets,
+  type Sheet,
+  sheet,
+} from '../../records/index.ts'
 import { clashWords } from './clash-words.ts'
 import { keepFound, withKeptFound } from './found-kept.ts'
 import { answersTo, goneFrom, withNoted } from './grave.ts'
@@ -196,8 +204,20 @@ const CARE: readonly unknown[] = ['go', 'wait', 'refuse']
 function besideClash(known: Sheet, mine: Sheet, theirs: Sheet, read: boolean): Sheet {
   const { sheet: rest, clashes } = mergeSheets(known, mine, theirs, theirs)
   const [is, was] = [mine.decision, theirs.decision].map((d) => CARE.indexOf(d?.is))
-  const holds = clashes.includes('decision') && !read && Number(is) > Number(was)
-  return holds && mine.decision !== undefined ? { ...rest, decision: mine.decision } : rest
+  if (!clashes.includes('decision') || read || mine.decision === undefined) return rest
+  const [stays, other] =
+    Number(is) > Number(was) ? [mine.decision, theirs.decision] : [theirs.decision, mine.decision]
+  return stays === undefined ? rest : { ...rest, decision: withReasonOf(stays, other) }
+}
+
+/** Of two that stopped it both reasons are kept: the joists are eaten through, whoever has no key. */
+function withReasonOf(stays: Decision, other: Decision | undefined): Decision {
+  if (stays.is === 'go' || other === undefined || other.is === 'go' || other.reason === undefined)
+    return stays
+  const { reason = '' } = stays
+  if (reason.includes(other.reason)) return stays
+  const both = [...(reason === '' ? [] : [reason]), `${other.by}: ${other.reason}`].join('. ')
+  return { ...stays, reason: both.slice(0, 1000) }
 }
 
 /** Whichever of two answers stands, no “go” was decided over both: it is decided anew, by whoever reads them. */

@@ -40,6 +40,19 @@ test('“No” is an entry, and no job', async () => {
   expect(others()).toEqual([])
 })
 
+test('what they say stands in the head for whoever goes to close up', async () => {
+  yard.store.removals.link(ID, '019e0000-0000-7000-8000-000000000059' as never, {
+    savedAt: `${DAY}T10:00:00.000Z`,
+    savedBy: 'Ines',
+  })
+  await called({ opened: 'no', what: 'smell', note: 'Gas smell where you closed it.' })
+  const said = await words()
+  const at = said.indexOf('They called again.')
+  expect(at).toBeGreaterThan(0)
+  expect(said.slice(at, at + 120)).toContain('Gas smell where you closed it')
+  expect(at).toBeLessThan(said.indexOf('Finding and opening'))
+})
+
 describe('“Yes”', () => {
   test('is kept, and leads to a sheet of the same wall, filled, and begun without a “go”', async () => {
     const answer = await called({ opened: 'yes' })

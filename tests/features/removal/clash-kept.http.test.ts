@@ -150,6 +150,28 @@ describe('where the clash is the danger', () => {
   })
 })
 
+test.each([
+  ['refuse', 'refuse'],
+  ['wait', 'refuse'],
+  ['refuse', 'wait'],
+] as const)(
+  'of two that stopped it, %s and %s, both reasons are in the book, and once',
+  async (hers, his) => {
+    const joists = {
+      ...decided(his, 'Bram', '11:40'),
+      reason: 'The joists are eaten through',
+    } as Sheet['decision']
+    saved(READY)
+    saved({ ...READY, decision: decided(hers, 'Odalys', '11:50') })
+    await sync({ ...READY, decision: joists })
+    await sync({ ...READY, decision: joists })
+    const { is, reason = '' } = last().decision ?? {}
+    expect(is).toBe('refuse')
+    expect(reason.match(/The truss is cracked through/g)).toHaveLength(1)
+    expect(reason.match(/The joists are eaten through/g)).toHaveLength(1)
+  },
+)
+
 test('looked at two places: of each answer the careful one stays at the one that stands', async () => {
   saved(READY)
   saved(here(but(READY, {}, { where: 'under the sill' })))
