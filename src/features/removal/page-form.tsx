@@ -135,7 +135,8 @@ const OF_HOUR = 'done wires outdoorC water'
 const PartForm = ({ part, form, page: p }: { part: Part; form: FormState; page: RemovalProps }) => (
   <form
     method="post"
-    action={`${p.path}/${part}`}
+    // What is wrong stands over the form, a screen or two below the head: one that comes back is shown there.
+    action={`${p.path}/${part}#now`}
     id="entry-form"
     enctype={part === 'job' || part === 'site' || part === 'work' ? 'multipart/form-data' : undefined}
     novalidate

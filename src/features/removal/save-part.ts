@@ -17,7 +17,7 @@ import { TICKED } from './item.ts'
 import { withAgain, withHere } from './looked-again.ts'
 import { freshOf, keepTyped, keptWords, nearIn } from './not-saved.ts'
 import { isAsked } from './people.ts'
-import { ASKED, placeOf, samePlace, stamped } from './place.ts'
+import { ASKED, ofElsewhere, placeOf, samePlace, stamped } from './place.ts'
 import { isElsewhere, momentNow, type Saved, stampOf, staysBy } from './sheet-handlers.ts'
 import { showSheet } from './show.tsx'
 import { isShort, type Part } from './stage.ts'
@@ -57,7 +57,8 @@ export function savePart(
     return unknownForm(c, deps, saved, part, typed, left)
   }
   const read = partTyped(c, deps, part, last.sheet, typed)
-  const sheet = stamped(read.sheet, shown, ASKED[part] ?? [], c.var.frame.today)
+  const asked = stamped(read.sheet, shown, ASKED[part] ?? [], c.var.frame.today)
+  const sheet = part === 'job' ? keepsUnasked(asked, shown, last.sheet, c.var.frame.today) : asked
   if (part === 'check') {
     sheet.site = nearIn(sheet)
     sheet.check = tickedNow(c, deps, sheet, shown, typed)
@@ -132,6 +133,16 @@ export function savePart(
     }
   }
   return c.redirect(nextAfter(saved.path, part, one(typed, 'next')), 303)
+}
+
+/** Who is about was asked on another day, so the form shows it untapped; where nobody taps it stays as it was, and is asked still. */
+function keepsUnasked(s: Sheet, shown: Sheet, { site: was }: Sheet, today: string): Sheet {
+  if (s.site.bystanders !== undefined || ofElsewhere(shown, ['bystanders'], today).length === 0) return s
+  const { bystanders, lookedAt } = was
+  if (bystanders === undefined) return s
+  const at = lookedAt?.bystanders
+  const looked = { ...s.site.lookedAt, ...(at === undefined ? {} : { bystanders: at }) }
+  return { ...s, site: { ...s.site, bystanders, lookedAt: looked } }
 }
 
 /** The sheet with a part as it was typed, and with what is asked beside it: the price with the site, temper with a swarm, what is here too. */

@@ -111,3 +111,20 @@ test('decided anew after it was begun without a “go”, the head does not say 
   expect(said).toContain('Begun without a “go”')
   expect(said).not.toContain('It was go')
 })
+
+test('another telephone asks nothing of who was about days ago: they stay on the sheet, and are asked for still', async () => {
+  const before = { address: '4 Invented Row', on: '2026-06-02' }
+  const site = {
+    ...READY.site,
+    bystanders: ['allergic' as const],
+    lookedAt: { ...READY.site.lookedAt, bystanders: before },
+  }
+  saved({ ...READY, site })
+  expect((await save('job', { phone: '555 0111' })).status).toBe(303)
+  expect(sheet().job.phone).toBe('555 0111')
+  expect(sheet().site.bystanders).toEqual(['allergic'])
+  expect(sheet().site.lookedAt?.bystanders?.on, 'nobody was asked today').toBe('2026-06-02')
+  expect(await words()).toContain('Not yet: asked who is about and who is allergic')
+  // Whoever is asked today, and is not there any more, goes off with a word.
+  expect((await save('job', { bystanders: 'none' })).status).toBe(422)
+})
