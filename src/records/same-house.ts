@@ -70,8 +70,9 @@ const isStreet = (part: string): boolean => doorWords(part).some((w) => ANY_STRE
 
 /** A house by its name alone, and one by its number, in one street: 'Rose Cottage, Invented Lane' may be '5 Invented Lane'. */
 function sameStreet(a: string, b: string): boolean {
+  if (/\d/.test(a) === /\d/.test(b)) return false
   const [x = [], y = []] = [a, b].map((address) => address.split(',').filter(isStreet))
-  return /\d/.test(a) !== /\d/.test(b) && x.some((one) => y.some((other) => sameDoor(one, other)))
+  return x.some((one) => y.some((other) => sameDoor(one, other)))
 }
 
 /** All words of the one are in the other, number and all: '1 Old St' is 'Old St 1' and 'Flat 2, 1 Old St, Springfield'. */
@@ -88,13 +89,10 @@ function sameAddress(a = '', b = ''): boolean {
 type Caller = Pick<Job, 'address' | 'phone' | 'email' | 'name'>
 
 /** One full name, and the place is on one sheet only: the first call was cut off. */
-const sameCaller = (a: Caller, b: Caller): boolean => {
-  const [name, other] = [a, b].map((c) => wordsOf(c.name ?? '').sort())
-  return (
-    (a.address === undefined || b.address === undefined) &&
-    (name?.length ?? 0) > 1 &&
-    name?.join(' ') === other?.join(' ')
-  )
+function sameCaller(a: Caller, b: Caller): boolean {
+  if (a.address !== undefined && b.address !== undefined) return false
+  const [name = [], other = []] = [a, b].map((c) => wordsOf(c.name ?? '').sort())
+  return name.length > 1 && name.join(' ') === other.join(' ')
 }
 
 export type Shared = 'house' | 'telephone' | 'name' | 'e-mail'
