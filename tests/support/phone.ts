@@ -33,6 +33,10 @@ export interface Phone {
   /** Who holds the phone. */
   heldBy: (role: Role | null) => void
   network: (next: Network) => void
+  /** Signal, or what passes for it, and it is gone again. */
+  signal: (passing?: Network) => Promise<void>
+  /** Somebody else signs in on it, where there is no signal for anything but that. */
+  handedTo: (role: Role) => Promise<void>
   /** The phone's own clock; the yard has another. */
   at: (instant: string) => void
   /** What is on its disk, read past the sync service. */
@@ -70,8 +74,19 @@ export function phoneIn(yard: TestYard, role: Role = 'helper', factory = new IDB
     tell: () => undefined,
     report: (error) => errors.push(error),
   })
+  const signal = async (passing = good): Promise<void> => {
+    network = passing
+    await syncService.send()
+    network = down
+  }
   return {
     syncService,
+    signal,
+    async handedTo(next) {
+      holder = next
+      await syncService.signedOut()
+      await signal()
+    },
     async open(path) {
       const answer = await syncService.page(new Request(`${ORIGIN}${path}`))
       if (answer === null) throw new Error(`the phone has no page ${path}`)

@@ -1,7 +1,8 @@
 /** A phone that is lent: what one person wrote there and has not sent holds the “go” of the next one, and is named to everybody. Invented. */
 import { beforeEach, describe, expect, test } from 'vitest'
+import type { Role } from '../../../src/people/index.ts'
 import { EMPTY_SHEET, type Sheet } from '../../../src/records/removal-sheet.ts'
-import { down, good, type Phone, phoneIn, wordsOf } from '../../support/phone.ts'
+import { type Phone, phoneIn, wordsOf } from '../../support/phone.ts'
 import { type TestYard, testYard } from '../../support/yard-app.ts'
 import { formIn } from '../../support/yard-on.ts'
 import type { Fields } from './one-sheet.ts'
@@ -42,17 +43,8 @@ const CHECK = {
 }
 const words = async (path = `/removals/${ID}`): Promise<string> => wordsOf(await phone.open(path))
 
-async function signal(): Promise<void> {
-  phone.network(good)
-  await phone.syncService.send()
-  phone.network(down)
-}
-/** Somebody signs in on this phone, where there is no signal for anything but that. */
-async function hands(role: 'operator' | 'beekeeper' | 'helper'): Promise<void> {
-  phone.heldBy(role)
-  await phone.syncService.signedOut()
-  await signal()
-}
+const signal = () => phone.signal()
+const hands = (role: Role) => phone.handedTo(role)
 
 beforeEach(async () => {
   yard = testYard({ day: DAY })

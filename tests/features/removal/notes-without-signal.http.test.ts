@@ -2,7 +2,7 @@
 import { beforeEach, expect, test } from 'vitest'
 import { readThere } from '../../../src/features/removal/other-sheets.ts'
 import { EMPTY_SHEET, type Sheet } from '../../../src/records/removal-sheet.ts'
-import { down, good, type Phone, phoneIn, wordsOf } from '../../support/phone.ts'
+import { type Phone, phoneIn, wordsOf } from '../../support/phone.ts'
 import { type TestYard, testYard } from '../../support/yard-app.ts'
 import { DAY, READY } from './ready.ts'
 
@@ -18,11 +18,7 @@ const saved = (s: Sheet, id = ID): void => {
   const stamp = { savedAt: `${DAY}T08:00:00.000Z`, savedBy: 'Bram' }
   expect(removals().save(id, removals().get(id)?.last.version ?? 0, s, stamp).ok).toBe(true)
 }
-const signal = async () => {
-  phone.network(good)
-  await phone.syncService.send()
-  phone.network(down)
-}
+const signal = () => phone.signal()
 const tap = async (part: string, fields: Record<string, string | readonly string[]>) => {
   const page = await phone.open(`${PATH}/${part}`)
   const hidden = (name: string): string => new RegExp(`name="${name}" value="([^"]*)"`).exec(page)?.[1] ?? ''

@@ -1,7 +1,8 @@
 /** One phone in two hands at a removal: what one person found and has not sent is missed by nobody, and lost by no tap. Invented. */
 import { beforeEach, describe, expect, test } from 'vitest'
+import type { Role } from '../../../src/people/index.ts'
 import { EMPTY_SHEET, type Sheet } from '../../../src/records/removal-sheet.ts'
-import { down, good, type Phone, phoneIn, wordsOf } from '../../support/phone.ts'
+import { type Phone, phoneIn, wordsOf } from '../../support/phone.ts'
 import { type TestYard, testYard } from '../../support/yard-app.ts'
 import { DAY, PHOTO, READY } from './ready.ts'
 
@@ -60,17 +61,8 @@ const SITE = {
 const findGas = () => tap('site', { ...SITE, behind: ['insulation', 'gas'] })
 const outbox = async (): Promise<string> => wordsOf(await phone.open('/outbox'))
 /** Signal, and it is gone again. */
-async function signal(): Promise<void> {
-  phone.network(good)
-  await phone.syncService.send()
-  phone.network(down)
-}
-/** Somebody signs in on this phone. */
-async function hands(role: 'operator' | 'beekeeper' | 'helper'): Promise<void> {
-  phone.heldBy(role)
-  await phone.syncService.signedOut()
-  await signal()
-}
+const signal = () => phone.signal()
+const hands = (role: Role) => phone.handedTo(role)
 
 beforeEach(async () => {
   yard = testYard({ day: DAY })

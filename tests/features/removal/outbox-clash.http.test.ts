@@ -2,7 +2,7 @@
 import { beforeEach, describe, expect, test } from 'vitest'
 import { placeOf } from '../../../src/features/removal/place.ts'
 import type { Sheet } from '../../../src/records/removal-sheet.ts'
-import { down, good, type Phone, phoneIn, wordsOf } from '../../support/phone.ts'
+import { type Phone, phoneIn, wordsOf } from '../../support/phone.ts'
 import { type TestYard, testYard } from '../../support/yard-app.ts'
 import { DAY, READY } from './ready.ts'
 
@@ -16,11 +16,7 @@ const saved = (s: Sheet): void => {
   const stamp = { savedAt: `${DAY}T08:00:00.000Z`, savedBy: 'Odalys' }
   expect(removals().save(ID, removals().get(ID)?.last.version ?? 0, s, stamp).ok).toBe(true)
 }
-const signal = async () => {
-  phone.network(good)
-  await phone.syncService.send()
-  phone.network(down)
-}
+const signal = () => phone.signal()
 const outbox = async () => wordsOf(await phone.open('/outbox'))
 beforeEach(async () => {
   yard = testYard({ day: DAY })

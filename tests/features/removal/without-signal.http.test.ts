@@ -2,7 +2,7 @@
 import { beforeEach, describe, expect, test } from 'vitest'
 import { placeOf } from '../../../src/features/removal/place.ts'
 import { EMPTY_SHEET, type Sheet } from '../../../src/records/removal-sheet.ts'
-import { down, good, type Phone, phoneIn, sometimes, wordsOf } from '../../support/phone.ts'
+import { down, type Network, type Phone, phoneIn, sometimes, wordsOf } from '../../support/phone.ts'
 import { type TestYard, testYard } from '../../support/yard-app.ts'
 import { DAY, PHOTO, READY } from './ready.ts'
 
@@ -78,11 +78,7 @@ const decide = async (more: Record<string, string | readonly string[]> = {}) =>
   tap('check', { ...(await form('check')), ...CHECK, is: 'go', ...more })
 const mineOf = async (id = ID) => (await (await phone.database()).get('sheets', id))?.mine
 /** Signal, and it is gone again. */
-const signal = async (network = good) => {
-  phone.network(network)
-  await phone.syncService.send()
-  phone.network(down)
-}
+const signal = (passing?: Network) => phone.signal(passing)
 
 beforeEach(async () => {
   yard = testYard({ day: DAY })
