@@ -5,7 +5,7 @@
 import type { RoundSheet } from '../features/offline/index.ts'
 import { isOtherwise } from '../features/removal/index.ts'
 import type { Problem } from '../journal/index.ts'
-import { EMPTY_SHEET, heldIn, mergeSheets, type Sheet, withFound } from '../records/index.ts'
+import { EMPTY_SHEET, heldIn, isOver, mergeSheets, type Sheet, withFound } from '../records/index.ts'
 import { canonical } from '../store/index.ts'
 import {
   type Database,
@@ -152,7 +152,7 @@ export function takenOut({ theirs, mine }: KeptSheet): { left: WaitingSheet | nu
   const held = heldIn(mine.sheet, from)
   const hers = theirs.sheet.decision
   // A refusal is more careful than “Wait”, and one that was answered meanwhile was read.
-  const stands = (held?.is === 'refuse' || hers?.is !== 'refuse') && hers?.over?.at !== (held?.at ?? '')
+  const stands = (held?.is === 'refuse' || hers?.is !== 'refuse') && !isOver(hers, held)
   const decision = stands ? held : undefined
   const sheet = decision !== undefined ? { ...rest, decision } : own ? without(rest, theirs.savedBy) : rest
   const same = canonical(sheet) === canonical(theirs.sheet)

@@ -29,7 +29,7 @@ export {
   withMark,
   wordsOf,
 } from './job-state.ts'
-export { isWords, mergeSheets, unfallen } from './merge-sheets.ts'
+export { isOver, isWords, mergeSheets, unfallen } from './merge-sheets.ts'
 export {
   type FollowUp,
   MOST_FOLLOW_UPS,

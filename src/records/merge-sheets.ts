@@ -3,6 +3,7 @@
  * both said something else of the same field, that is a clash, named and left to a person. What is found at a wall adds up:
  * a hazard that either of them saw is on the sheet.
  */
+import { LETTERS } from './letters.ts'
 import type { Sheet } from './removal-sheet.ts'
 
 export interface Merged {
@@ -45,19 +46,6 @@ const by =
   (of: (...n: number[]) => number): Choose =>
   (m, t) =>
     typeof m === 'number' && typeof t === 'number' ? of(m, t) : (m ?? t)
-/** Words of both are kept whole: a field takes so many letters, twice what its form does. A third that crosses is cut. */
-const WORDS: Record<string, number> = {
-  'job.told': 2100,
-  'job.wayIn': 1100,
-  'site.where': 700,
-  'site.surface': 300,
-  'site.behindNote': 1100,
-  'site.foundNote': 1100,
-  'site.bystandersNote': 700,
-  'site.sprayedNote': 700,
-  'site.entrance': 500,
-  'site.otherEntrances': 700,
-}
 
 /** Theirs first; what stands among the other one’s words is there already. */
 function wordsOfBoth(most: number, m: unknown, t: unknown): string | undefined {
@@ -125,8 +113,10 @@ function ofOneDay(part: string, b: Tree, mine: Tree, theirs: Tree): [Tree, Tree]
   return [m, t]
 }
 
-/** Fields in which what both said stands side by side. */
-export const isWords = (path: string): boolean => WORDS[path] !== undefined
+/** Letters of a field in which what both said stands side by side, whole; a third that crosses is cut. Undefined for any other. */
+const lettersOf = (path: string): number | undefined => (LETTERS as Readonly<Record<string, number>>)[path]
+
+export const isWords = (path: string): boolean => lettersOf(path) !== undefined
 
 /** What both mean. The careful answer, or `stands`, stands where it clashes: whether it may is for the caller to say. */
 export function mergeSheets(base: Sheet, mine: Sheet, theirs: Sheet, stands = mine): Merged {
@@ -151,7 +141,7 @@ export function mergeSheets(base: Sheet, mine: Sheet, theirs: Sheet, stands = mi
     // Decided over the other, which was read: that answers it.
     if (path === 'decision' && (isOver(m, t) || isOver(t, m))) return isOver(m, t) ? m : t
     clashes.push(path)
-    const most = WORDS[path]
+    const most = lettersOf(path)
     const choose = CAREFUL[path]
     const careful = most === undefined ? choose?.(m, t) : wordsOfBoth(most, m, t)
     const isSettled = most !== undefined || (choose !== undefined && same(careful, choose(t, m)))
@@ -201,7 +191,7 @@ const sorted = (v: unknown): unknown =>
 const same = (a: unknown, b: unknown): boolean => key(a) === key(b)
 
 /** Whether one decision went over the other. */
-const isOver = (one: unknown, other: unknown): boolean => {
+export const isOver = (one: unknown, other: unknown): boolean => {
   const [over, was] = [(one as Tree | undefined)?.over, other] as (Tree | undefined)[]
   return over !== undefined && was !== undefined && ['by', 'on', 'at'].every((k) => over[k] === was[k])
 }

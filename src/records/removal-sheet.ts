@@ -17,6 +17,7 @@ import {
 } from '../journal/index.ts'
 import { DRAWN } from './drawing.ts'
 import { money, several } from './kinds.ts'
+import { LETTERS } from './letters.ts'
 import { clearance, lookedPlace, moment, noted, place, secondName, withoutGo } from './said-by-others.ts'
 
 const photos = z.optional(photoIds)
@@ -56,17 +57,17 @@ export const CALL_BACKS = [
   'other',
 ] as const
 
-/** Who called, and where. Notes have room for those of two people whose sheets crossed (merge-sheets.ts). */
+/** Who called, and where. */
 export const job = z.strictObject({
   name: z.optional(text(120)),
   phone: z.optional(text(60)),
   email: z.optional(text(200)),
   address: z.optional(text(300)),
   /** Gate codes, parking, the dog. */
-  wayIn: z.optional(text(1100)),
+  wayIn: z.optional(text(LETTERS['job.wayIn'])),
   calledOn: z.optional(day),
   /** What they see, and since when. */
-  told: z.optional(text(2100)),
+  told: z.optional(text(LETTERS['job.told'])),
   plannedOn: z.optional(day),
   plannedAt: z.optional(time),
   bees: z.optional(z.enum(CALLED_ABOUT)),
@@ -80,13 +81,13 @@ export const job = z.strictObject({
 export const site = z.strictObject({
   /** A removal type, as intakes have it. */
   type: z.optional(text(40)),
-  where: z.optional(text(700)),
+  where: z.optional(text(LETTERS['site.where'])),
   foundBy: z.optional(several(FOUND_BY)),
-  foundNote: z.optional(text(1100)),
+  foundNote: z.optional(text(LETTERS['site.foundNote'])),
   access: z.optional(z.enum(ACCESS)),
   heightM: z.optional(z.number().check(z.minimum(0), z.maximum(100))),
   /** What is cut: siding, plaster, boards. */
-  surface: z.optional(text(300)),
+  surface: z.optional(text(LETTERS['site.surface'])),
   sheathingMm: z.optional(z.number().check(z.minimum(0, 'must not be negative'), z.maximum(500))),
   behind: z.optional(several(BEHIND)),
   hazards: z.optional(several(HAZARDS)),
@@ -98,11 +99,11 @@ export const site = z.strictObject({
   oldHow: z.optional(z.enum(['tested', 'untouched'])),
   /** How it is known that nothing runs behind it. */
   behindHow: z.optional(z.enum(['detector', 'traced', 'owner'])),
-  behindNote: z.optional(text(1100)),
+  behindNote: z.optional(text(LETTERS['site.behindNote'])),
   sprayed: z.optional(yesNo),
-  sprayedNote: z.optional(text(700)),
+  sprayedNote: z.optional(text(LETTERS['site.sprayedNote'])),
   bystanders: z.optional(several(BYSTANDERS)),
-  bystandersNote: z.optional(text(700)),
+  bystandersNote: z.optional(text(LETTERS['site.bystandersNote'])),
   /** Not known is an answer: they are met as fierce ones. */
   temper: z.optional(z.union([temper, z.literal('unknown')])),
   africanized: z.optional(yesNo),
@@ -122,10 +123,10 @@ export const site = z.strictObject({
   nestWideMm: z.optional(millimetres.check(z.maximum(10_000))),
   nestDeepMm: z.optional(millimetres.check(z.maximum(5_000))),
   /** Where they fly in, and how far that is from the nest. */
-  entrance: z.optional(text(500)),
+  entrance: z.optional(text(LETTERS['site.entrance'])),
   entranceM: z.optional(z.number().check(z.minimum(0), z.maximum(100))),
   /** Others they use: each has to be shut. */
-  otherEntrances: z.optional(text(700)),
+  otherEntrances: z.optional(text(LETTERS['site.otherEntrances'])),
   photos,
 })
 

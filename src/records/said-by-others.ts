@@ -7,6 +7,7 @@ import * as z from 'zod/mini'
 import { day, photoId, text, time } from '../journal/index.ts'
 import { DRAWN } from './drawing.ts'
 import { several } from './kinds.ts'
+import { LETTERS } from './letters.ts'
 
 /** Found things that a licensed trade has to clear, each by itself. */
 export const TRADE_HAZARDS = [
@@ -36,9 +37,9 @@ export type Trade = (typeof TRADES)[number]
 
 const PLACE = {
   address: z.optional(text(300)),
-  where: z.optional(text(700)),
+  where: z.optional(text(LETTERS['site.where'])),
   /** What is cut, and what kind of place it is (wall, roof, …). */
-  surface: z.optional(text(300)),
+  surface: z.optional(text(LETTERS['site.surface'])),
   type: z.optional(text(40)),
 }
 /** One wall of one house, as the sheet said then: nothing that was seen or said of it moves to another. */

@@ -124,7 +124,7 @@ const Checklist = ({ form, sheet, others, frame: { today } }: PartFieldsProps) =
   const notes = [
     ...(own.length === 0 ? [] : [[readNotes(sheet, today), 'all it says of danger is tapped', own] as const]),
     ...readOf(sheet, others, today).map(
-      (o) => [readThere(o), `the sheet of ${o.name}, same house`, o.notes] as const,
+      (o) => [readThere(o), `the sheet of ${o.name}, same ${o.shares}`, o.notes] as const,
     ),
   ]
   return (

@@ -29,7 +29,7 @@ export function withAgain(typed: Typed): Typed {
 /** As “It is here” is kept where it puts nothing onto the sheet: another pipe than the one that was cleared. */
 export const isHere = (id: string): string => `here:${id}`
 
-/** Letters that a note takes. */
+/** Letters that the form of that note takes: more, and nobody could put it right there. */
 const MOST = 500
 
 const LISTS = [

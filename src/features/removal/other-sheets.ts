@@ -126,7 +126,8 @@ export function otherSheetsOf(
     const shares = !same ? sharedBy(v.sheet.job, s.job) : by === undefined ? undefined : 'job'
     if (shares === undefined) return []
     // Of what is not sent, only what is new: as the yard has it, it is asked about by itself.
-    const told = all.find((o) => by !== undefined && o.by === undefined && o.id === v.id)?.sheet ?? s
+    const there = by === undefined ? undefined : all.find((o) => o.by === undefined && o.id === v.id)
+    const told = there?.sheet ?? s
     const { work, decision } = v.sheet
     const on = work.on ?? decision?.on
     const isDone = v.colonies.length > 0

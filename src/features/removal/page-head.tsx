@@ -121,11 +121,11 @@ function unknownThen({ decision: d, site }: RemovalProps['sheet']): string {
       n.writtenAt > of &&
       `${n.on} ${n.at}` < `${d?.on} ${d?.at}`,
   )
-  return found.length === 0 ? '' : `; not known then: ${foundWords(found)}`
+  return found.length === 0 ? '' : `; not known then: ${whoFound(found)}`
 }
 
 /** 'gas pipe (Bram, 07:00), flue or duct (Bram, 07:05)' */
-const foundWords = (found: readonly Noted[]): string =>
+const whoFound = (found: readonly Noted[]): string =>
   found.map((n) => `${GRAVE_WORDS[n.what].toLowerCase()} (${n.by}, ${n.at})`).join(', ')
 
 /**
@@ -259,7 +259,7 @@ function endedIt({ sheet, late, frame, others, start, changed }: RemovalProps): 
     (n) =>
       n.is === 'found' && n.on === on && (n.at > at || (n.at === at && fell?.at === at && n.what !== 'nest')),
   )
-  if (found.length > 0) return `this was found: ${foundWords(found)}`
+  if (found.length > 0) return `this was found: ${whoFound(found)}`
   if (!samePlace(decision, placeOf(sheet))) return 'the place was changed'
   if (start.state === 'unmet') return `it was too hot: ${start.why.replace(/\.$/, '')}`
   if (fell === undefined)
