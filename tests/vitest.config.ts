@@ -27,6 +27,8 @@ const project = (name: string, include: string[], own: Own) => ({
     name,
     include,
     isolate: false,
+    // Tests open hundreds of yards and drop them: with room for what is young, a twelfth of the processor's time is not spent on clearing up.
+    execArgv: ['--max-semi-space-size=64'],
     testTimeout: PATIENCE * own.testTimeout,
     hookTimeout: PATIENCE * 240_000,
     // What is waited for comes when it comes on a busy machine; the second that is usual is an absolute time-out.

@@ -7,6 +7,7 @@ import { afterAll, beforeAll, expect, it } from 'vitest'
 import type { Day } from '../../src/days.ts'
 import type { ColonySummary } from '../../src/store/index.ts'
 import { type Device, LAPTOP, launch, PHONE, watchedPage } from '../support/browser.ts'
+import { LONG } from '../support/long.ts'
 import { leastShift } from '../support/page-checks.ts'
 import { follow, headline, press, read, tap, tapAll, type, unfold, words } from '../support/person.ts'
 import { type RunningYard, startYard } from '../support/yard.ts'
@@ -30,7 +31,10 @@ const WAYS: { how: string; device: Device; scripts: boolean }[] = [
   { how: 'on a laptop without scripts', device: LAPTOP, scripts: false },
 ]
 
-it.each(WAYS)('a colony’s month $how', async ({ device, scripts }) => {
+/** Each device and each way of reading once, and all together in the long run. */
+const DAILY = WAYS.filter(({ device, scripts }) => scripts === device.touch)
+
+it.each(LONG ? WAYS : DAILY)('a colony’s month $how', async ({ device, scripts }) => {
   const yard = await startYard({ day: '2026-05-01' })
   const { page, context, noticed } = await watchedPage(browser, yard.url, device, { scripts })
   const scene = { yard, page, scripts }

@@ -12,7 +12,7 @@ const ROOT = resolve(import.meta.dirname, '../..')
 export const PROVE = process.env.PROVE === '1'
 const IMPORTED = /(?:\bfrom|\bimport)\s*\(?\s*'([^']+)'/g
 
-/** A file and every file of ours that it imports, and they import, in one order; what comes from npm is known by package-lock.json. */
+/** A file and every file of ours that it imports, and they import, in one order; what comes from npm is known by package-lock.json. An import that stands in a text names no file. */
 export function restsOn(file: string): string[] {
   const found = new Set<string>([join(ROOT, 'package-lock.json')])
   const follow = (at: string): void => {
@@ -20,7 +20,7 @@ export function restsOn(file: string): string[] {
     found.add(at)
     if (!/\.tsx?$/.test(at)) return
     for (const [, to = ''] of readFileSync(at, 'utf8').matchAll(IMPORTED))
-      if (to.startsWith('.')) follow(resolve(dirname(at), to))
+      if (to.startsWith('.') && existsSync(resolve(dirname(at), to))) follow(resolve(dirname(at), to))
   }
   follow(file)
   return [...found].sort()
