@@ -7,7 +7,7 @@ import { projectionBytes } from './helpers.ts'
 import { byDay, Dice, type Entered, randomFrom, story } from './yard.ts'
 
 const START = '2026-02-01'
-const ENTRIES = often(10_000, 1_200)
+const ENTRIES = often(10_000, 600)
 /** Another yard each long run, where RANDOM_YARD_SEED=n repeats one. In a short one not every yard has somebody held. */
 const seed = Number(process.env.RANDOM_YARD_SEED ?? often(Date.now() % 2 ** 31, 3))
 /** Robbing in a yard binds its colonies to one that is suspected. */
