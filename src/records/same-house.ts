@@ -1,6 +1,6 @@
 /** Whether two sheets are of one house: a street is written in many ways, a telephone in one. To ask once too often costs a tap. */
 import { wordsOf } from './job-state.ts'
-import type { Job } from './removal-sheet.ts'
+import type { Job, Sheet } from './removal-sheet.ts'
 
 export const digitsOf = (text = ''): string => text.replaceAll(/\D/g, '')
 
@@ -86,6 +86,41 @@ function sameAddress(a = '', b = ''): boolean {
   return short.length > 0 && numbered && short.every((w) => long.includes(w))
 }
 
+/** A name as somebody writes it down who heard it: 'Quarble' is 'Kwarble'. */
+const heard = (name: string): string =>
+  name
+    .replaceAll('qu', 'kw')
+    .replaceAll('ph', 'f')
+    .replaceAll('c', 'k')
+    .replaceAll('y', 'i')
+    .replaceAll(/(.)\1/g, '$1')
+/** One letter more, less or another, or none: what is left between the same beginning and the same end. */
+function isOneEdit(a: string, b: string): boolean {
+  const most = Math.min(a.length, b.length)
+  let [from, to] = [0, 0]
+  while (from < most && a[from] === b[from]) from++
+  while (to < most - from && a.at(-1 - to) === b.at(-1 - to)) to++
+  return Math.max(a.length, b.length) - from - to < 2
+}
+
+/** Letters of a name that is another one by one letter (judgement): 'Oak' and 'Ash' are. */
+const LONG = 6
+
+/** One number, and the longest words of the two streets are one letter apart. */
+function soundsAlike(a = '', b = ''): boolean {
+  // Before anything that takes time: of a thousand sheets few bear that number.
+  if (!a.match(/\d+/g)?.some((number) => b.includes(number))) return false
+  const [x = [], y = []] = [a, b].map((address) => doorOf(address).flatMap(doorWords))
+  const [street = '', other = ''] = [x, y].map(
+    (words) => namesIn(words).sort((v, w) => w.length - v.length)[0],
+  )
+  return (
+    Math.min(street.length, other.length) >= LONG &&
+    x.some((word) => /^\d/.test(word) && y.includes(word)) &&
+    isOneEdit(heard(street), heard(other))
+  )
+}
+
 type Caller = Pick<Job, 'address' | 'phone' | 'email' | 'name'>
 
 /** One full name, and the place is on one sheet only: the first call was cut off. */
@@ -95,10 +130,11 @@ function sameCaller(a: Caller, b: Caller): boolean {
   return name.length > 1 && name.join(' ') === other.join(' ')
 }
 
-export type Shared = 'house' | 'telephone' | 'name' | 'e-mail'
+/** 'perhaps': one number, and streets that sound alike. */
+export type Shared = 'house' | 'telephone' | 'name' | 'e-mail' | 'perhaps'
 
 /** What two jobs share, as if they were of one house; undefined where nothing. */
-export const sharedBy = (a: Caller, b: Caller): Shared | undefined =>
+const sharedBy = (a: Caller, b: Caller): Shared | undefined =>
   sameAddress(a.address, b.address)
     ? 'house'
     : isTelephone(digitsOf(a.phone), b.phone)
@@ -110,3 +146,18 @@ export const sharedBy = (a: Caller, b: Caller): Shared | undefined =>
           : undefined
 
 export const sameHouse = (a: Caller, b: Caller): boolean => sharedBy(a, b) !== undefined
+
+/** The same of a sheet and a job elsewhere; `was`: by an address or a telephone that the sheet has no more, and had when something stood on it. */
+export function sharedWith(
+  { job, site: { noted = [] } }: Pick<Sheet, 'job' | 'site'>,
+  here: Caller,
+): { shares: Shared; was?: string } | undefined {
+  const now = sharedBy(job, here)
+  if (now !== undefined) return { shares: now }
+  for (const { what, words = '' } of noted) {
+    const shares =
+      what === 'house' ? sharedBy({ address: words, phone: words, email: words }, here) : undefined
+    if (shares !== undefined) return { shares, was: words }
+  }
+  return soundsAlike(job.address, here.address) ? { shares: 'perhaps' } : undefined
+}

@@ -203,7 +203,7 @@ function lookedAgain(sheet: Sheet, others: readonly OtherSheet[]): Again[] {
       why: `In the words of this sheet${was}.`,
     })),
     ...others.flatMap((o) => [
-      ...o.what.map((g) => ({
+      ...(o.shares === 'perhaps' ? [] : o.what).map((g) => ({
         id: notThere(g, o),
         ...asksOf(g),
         why: `On another sheet ${sharing(o)}: ${o.name}.`,
@@ -213,10 +213,19 @@ function lookedAgain(sheet: Sheet, others: readonly OtherSheet[]): Again[] {
         : [
             {
               id: stoppedThere(o),
-              asks: `“${o.asks}”: is that so here?`,
-              why: `Why another sheet ${sharing(o)} was stopped: ${o.name}.`,
-              not: 'Looked: not so',
-              here: 'It is so',
+              ...(o.shares === 'perhaps'
+                ? {
+                    asks: 'Perhaps the same house: is it?',
+                    why: `There is a sheet of ${o.name}.`,
+                    not: 'Another house',
+                    here: 'The same house',
+                  }
+                : {
+                    asks: `“${o.asks}”: is that so here?`,
+                    why: `Why another sheet ${sharing(o)} was stopped: ${o.name}.`,
+                    not: 'Looked: not so',
+                    here: 'It is so',
+                  }),
             },
           ]),
     ]),

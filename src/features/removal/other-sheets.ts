@@ -10,10 +10,9 @@ import {
   type Grave,
   type Shared,
   type Sheet,
-  sharedBy,
+  sharedWith,
   sheetName,
   TRADE_HAZARDS,
-  wordsOf,
 } from '../../records/index.ts'
 import { fingerprint } from '../../store/index.ts'
 import { goneFrom } from './grave.ts'
@@ -23,6 +22,7 @@ import { notesOf } from './notes-read.ts'
 import { fierce, saidFierce } from './people.ts'
 import { tickedHere } from './place.ts'
 import { isUnderWay } from './ticked-when.ts'
+import { bare } from './was-said.ts'
 import { namesHazard, writtenIn } from './written.ts'
 
 /** What can kill, or was done to the bees: what one sheet of a house says and another has to ask. */
@@ -54,18 +54,31 @@ export interface OtherSheet {
 
 /** 'of this house': a telephone alone may be of somebody with two houses. */
 export const sharing = ({ shares }: Pick<OtherSheet, 'shares'>): string =>
-  shares === 'house' || shares === 'job' ? `of this ${shares}` : `with the same ${shares}`
+  shares === 'perhaps'
+    ? 'perhaps of this house'
+    : shares === 'house' || shares === 'job'
+      ? `of this ${shares}`
+      : `with the same ${shares}`
 
 /** As somebody taps it before the cut, of one other sheet: what the next one says, or this one later, is asked by itself. */
 export const notThere = (what: Told, { id }: Pick<OtherSheet, 'id'>): string => `not-there:${what}:${id}`
 
 /** The same of why it was stopped; said again later, it is asked again. */
-export const stoppedThere = ({ id, stopped }: OtherSheet): string =>
-  `not-there:stopped:${id}${typeof stopped === 'object' && stopped.at !== undefined ? `:${stopped.at}` : ''}`
+export const stoppedThere = ({ id, stopped, shares, what }: OtherSheet): string =>
+  `not-there:stopped:${id}${shares === 'perhaps' ? `:${what.join()}` : ''}${typeof stopped === 'object' && stopped.at !== undefined ? `:${stopped.at}` : ''}`
 
 /** Its notes, read here: by one tap that is of exactly these words. */
 export const readThere = ({ id, notes }: Pick<OtherSheet, 'id' | 'notes'>): string =>
   `read-there:${id}:${fingerprint(notes).toString(36)}`
+
+/** A sheet as it is known here; `by`: who wrote it on this phone and has not sent it. */
+interface Known {
+  id: string
+  by?: string
+  sheet: Sheet
+  colonies: readonly string[]
+  facts?: string[]
+}
 
 /** Days after a job for which what it found in the house still counts there: pipes and asbestos do not leave with the bees (judgement). */
 const STAYS_DAYS = 90
@@ -110,21 +123,35 @@ const saysOf = (s: Sheet, day: string): string[] => {
   return [...new Set([...notesOf(s, day), where, surface].filter((text) => text !== undefined))]
 }
 
-/** Without capitals, blanks and commas, as places are compared. */
-const bare = (text: string): string => wordsOf(text).join(' ')
+/** As it stands in the note of a sheet that its house is that of another one too. */
+const isToo = ({ job }: Sheet): string => `This house is “${job.address}” too`
+
+/** Perhaps the same house, with what can kill on its sheet: whether it is one is asked by one tap, and nothing else of it. */
+function perhaps({ id, sheet: other, colonies }: Known, s: Sheet, today: string): OtherSheet[] {
+  const { work, decision, job } = other
+  const on = work.on ?? decision?.on ?? job.calledOn ?? job.plannedOn ?? today
+  const isDone = colonies.length > 0
+  const what = moreOn(other, s).filter((g) => g !== 'sprayed' && (!isDone || STAYS.includes(g)))
+  if (what.length === 0 || daysBetween(on, today) > STAYS_DAYS) return []
+  const name = `${sheetName(other)}, ${job.address}`
+  return [{ id, path: `/removals/${id}`, name, shares: 'perhaps', what, notes: [], asks: isToo(other) }]
+}
 
 /** Other sheets of the same house that say more than this one, or were stopped: of a job that is done, what stays in the house. */
-export function otherSheetsOf(
-  id: string,
-  s: Sheet,
-  all: readonly { id: string; by?: string; sheet: Sheet; colonies: readonly string[]; facts?: string[] }[],
-  today: string,
-): OtherSheet[] {
+export function otherSheetsOf(id: string, s: Sheet, all: readonly Known[], today: string): OtherSheet[] {
   return all.flatMap((v): OtherSheet[] => {
     const { by } = v
     const same = v.id === id
-    const shares = !same ? sharedBy(v.sheet.job, s.job) : by === undefined ? undefined : 'job'
-    if (shares === undefined) return []
+    const shared = !same
+      ? sharedWith(v.sheet, s.job)
+      : by === undefined
+        ? undefined
+        : { shares: 'job' as const }
+    if (shared === undefined) return []
+    const isOne = s.site.foundNote?.includes(isToo(v.sheet)) === true
+    if (shared.shares === 'perhaps' && !isOne) return by === undefined ? perhaps(v, s, today) : []
+    const { shares, was } = { was: undefined, ...shared, ...(isOne ? { shares: 'house' as const } : {}) }
+    const before = was === undefined ? '' : ` (“${was}” was on it before)`
     // Of what is not sent, only what is new: as the yard has it, it is asked about by itself.
     const there = by === undefined ? undefined : all.find((o) => o.by === undefined && o.id === v.id)
     const told = there?.sheet ?? s
@@ -150,7 +177,7 @@ export function otherSheetsOf(
       {
         id: by === undefined ? v.id : fingerprint([v.id, by]).toString(36),
         path: by === undefined ? `/removals/${v.id}` : '/outbox',
-        name: `${sheetName(v.sheet)}${by === undefined ? '' : ` (${by}, not sent)`}`,
+        name: `${sheetName(v.sheet)}${before}${by === undefined ? '' : ` (${by}, not sent)`}`,
         shares,
         what,
         notes,
@@ -170,7 +197,7 @@ export const readOf = (s: Sheet, others: readonly OtherSheet[], today: string): 
 /** Each thing of each sheet by itself: one tap for a gas pipe and asbestos would be tapped for the one that was looked for. */
 export function otherSheets(s: Sheet, others: readonly OtherSheet[], today: string): Facts {
   const looked = others.flatMap((o) => [
-    ...o.what.map((g) => notThere(g, o)),
+    ...(o.shares === 'perhaps' ? [] : o.what).map((g) => notThere(g, o)),
     ...(o.asks === undefined ? [] : [stoppedThere(o)]),
   ])
   const asked = [...looked, ...readOf(s, others, today).map(readThere)]

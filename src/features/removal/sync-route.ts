@@ -16,8 +16,9 @@ import { clashWords } from './clash-words.ts'
 import { keepFound, withKeptFound } from './found-kept.ts'
 import { answersTo, goneFrom, withNoted } from './grave.ts'
 import { asSeenHere, isUnclocked, withoutHours, withTickedAt } from './seen-here.ts'
-import { isElsewhere, momentNow } from './sheet-handlers.ts'
+import { isElsewhere, momentNow, stoodFor } from './sheet-handlers.ts'
 import { fallenNow, goneUnsaid, honest, sentProblems, withBoxes, withKept } from './sync-judge.ts'
+import { withFoundAt } from './was-said.ts'
 import { withWords, writtenAnew } from './written.ts'
 
 const sent = z.strictObject({
@@ -167,7 +168,10 @@ export function removalSync(deps: PageDeps): Hono<Env> {
         (what) => now.site.noted?.findLast((n) => n.what === what)?.is !== 'found',
       )
       const moment = momentNow(c, deps)
-      return unsaid.length === 0 ? withWords(was, now, moment) : withNoted(was, now, {}, moment)
+      const stood = stoodFor(c, deps, { id, versions: found?.versions ?? [] })
+      const noted =
+        unsaid.length === 0 ? withWords(was, now, moment, stood) : withNoted(was, now, {}, moment, stood)
+      return withFoundAt(mine, was, noted, moment)
     }
 
     /** The sheet on which that was decided: as it stands here, or as the phone had it. */
