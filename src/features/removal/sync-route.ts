@@ -14,6 +14,7 @@ import {
 } from '../../records/index.ts'
 import { clashWords } from './clash-words.ts'
 import { keepFound, withKeptFound } from './found-kept.ts'
+import { killing } from './found-words.ts'
 import { answersTo, goneFrom, withNoted } from './grave.ts'
 import { asSeenHere, isUnclocked, withoutHours, withTickedAt } from './seen-here.ts'
 import { isElsewhere, momentNow, stoodFor } from './sheet-handlers.ts'
@@ -58,7 +59,9 @@ export function removalSync(deps: PageDeps): Hono<Env> {
     const known = base === 0 ? EMPTY_SHEET : removals.version(id, base)?.sheet
     const mine = known === undefined ? came : withTickedAt(known, came)
     if (found === null && base > 0)
-      return refuse('This sheet was erased from the yard’s book, and nothing can be added to it any more')
+      return refuse(
+        `This sheet was erased from the yard’s book, and nothing can be added to it any more. ${erasedWith(came)}`,
+      )
     if (known === undefined)
       return refuse(
         'The yard’s book does not have the sheet that this was written on: write it again on its page',
@@ -187,6 +190,12 @@ export function removalSync(deps: PageDeps): Hono<Env> {
     }
   })
   return app
+}
+
+/** Whoever is forgotten stays so, and what was found at their house is on that phone alone. */
+function erasedWith(came: Sheet): string {
+  const kills = killing(came, EMPTY_SHEET)
+  return kills === '' ? '' : `On yours is: ${kills}. Start a new call for that address, and tap it there`
 }
 
 const ALL_OUT = 'Yours is not in the yard’s book, but for what you found'
