@@ -122,7 +122,7 @@ export const WHY_GONE = ['mistake', 'removed', 'left', 'elsewhere'] as const
 export const moment = z.strictObject({ by: text(120), on: day, at: time })
 
 const LINE = { ...moment.shape, writtenAt: instant }
-export const noted = z.discriminatedUnion('is', [
+export const noted = z.union([
   /** It came onto the sheet, or went off it; or it was only written, and the words went. */
   z.strictObject({
     what: z.enum(GRAVE),

@@ -1,4 +1,5 @@
 /** Whether two sheets are of one house: a street is written in many ways, a telephone in one. To ask once too often costs a tap. */
+import { distance } from 'fastest-levenshtein'
 import { wordsOf } from './job-state.ts'
 import type { Job, Sheet } from './removal-sheet.ts'
 
@@ -86,23 +87,6 @@ function sameAddress(a = '', b = ''): boolean {
   return short.length > 0 && numbered && short.every((w) => long.includes(w))
 }
 
-/** A name as somebody writes it down who heard it: 'Quarble' is 'Kwarble'. */
-const heard = (name: string): string =>
-  name
-    .replaceAll('qu', 'kw')
-    .replaceAll('ph', 'f')
-    .replaceAll('c', 'k')
-    .replaceAll('y', 'i')
-    .replaceAll(/(.)\1/g, '$1')
-/** One letter more, less or another, or none: what is left between the same beginning and the same end. */
-function isOneEdit(a: string, b: string): boolean {
-  const most = Math.min(a.length, b.length)
-  let [from, to] = [0, 0]
-  while (from < most && a[from] === b[from]) from++
-  while (to < most - from && a.at(-1 - to) === b.at(-1 - to)) to++
-  return Math.max(a.length, b.length) - from - to < 2
-}
-
 /** Letters of a name that is another one by one letter (judgement): 'Oak' and 'Ash' are. */
 const LONG = 6
 
@@ -111,14 +95,14 @@ function soundsAlike(a = '', b = ''): boolean {
   // Before anything that takes time: of a thousand sheets few bear that number.
   if (!a.match(/\d+/g)?.some((number) => b.includes(number))) return false
   const [x = [], y = []] = [a, b].map((address) => doorOf(address).flatMap(doorWords))
-  const [street = '', other = ''] = [x, y].map(
-    (words) => namesIn(words).sort((v, w) => w.length - v.length)[0],
+  if (!x.some((word) => /^\d/.test(word) && y.includes(word))) return false
+  // By ear 'Quarble' is 'Kwarble'.
+  const [street = '', other = ''] = [x, y].map((words) =>
+    namesIn(words)
+      .sort((v, w) => w.length - v.length)[0]
+      ?.replace('qu', 'kw'),
   )
-  return (
-    Math.min(street.length, other.length) >= LONG &&
-    x.some((word) => /^\d/.test(word) && y.includes(word)) &&
-    isOneEdit(heard(street), heard(other))
-  )
+  return Math.min(street.length, other.length) >= LONG && distance(street, other) < 2
 }
 
 type Caller = Pick<Job, 'address' | 'phone' | 'email' | 'name'>

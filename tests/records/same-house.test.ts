@@ -56,7 +56,7 @@ it('streets that sound alike are perhaps one, where the number is', () => {
   for (const [a, b] of [
     ['5 Kwarble Lane', '5 Quarble Lane'],
     ['5 Kwarble Lane, Vlixham', 'Flat 2, 5 Quarble Ln'],
-    ['12 Heronsby Road', '12 Herronsbie Rd'],
+    ['12 Heronsby Road', '12 Herronsby Rd'],
   ] as const)
     expect([a, b, shares(a, b), shares(b, a)]).toEqual([a, b, 'perhaps', 'perhaps'])
   for (const [a, b] of [

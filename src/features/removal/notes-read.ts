@@ -52,10 +52,11 @@ export const readNotes = (s: Sheet, day?: string): string =>
 export const readsNotes = (s: Sheet, today: string): boolean =>
   s.work.boxedAt === undefined && !isUnderWay(s, today)
 
+export const isRead = (s: Sheet, today: string): boolean =>
+  tickedHere(s, today) && s.check.done?.includes(readNotes(s, today)) === true
+
 export const notesUnread = (s: Sheet, today: string): boolean =>
-  readsNotes(s, today) &&
-  notesOf(s, today).length > 0 &&
-  !(tickedHere(s, today) && s.check.done?.includes(readNotes(s, today)) === true)
+  readsNotes(s, today) && notesOf(s, today).length > 0 && !isRead(s, today)
 
 /** Whoever has read all of it has read what a “go” leaves of it: it answers the reason of the decision before it. */
 export function stillRead(before: Sheet, after: Sheet, today: string): Sheet {

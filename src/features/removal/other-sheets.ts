@@ -126,18 +126,10 @@ const saysOf = (s: Sheet, day: string): string[] => {
 /** As it stands in the note of a sheet that its house is that of another one too. */
 const isToo = ({ job }: Sheet): string => `This house is “${job.address}” too`
 
-/** Perhaps the same house, with what can kill on its sheet: whether it is one is asked by one tap, and nothing else of it. */
-function perhaps({ id, sheet: other, colonies }: Known, s: Sheet, today: string): OtherSheet[] {
-  const { work, decision, job } = other
-  const on = work.on ?? decision?.on ?? job.calledOn ?? job.plannedOn ?? today
-  const isDone = colonies.length > 0
-  const what = moreOn(other, s).filter((g) => g !== 'sprayed' && (!isDone || STAYS.includes(g)))
-  if (what.length === 0 || daysBetween(on, today) > STAYS_DAYS) return []
-  const name = `${sheetName(other)}, ${job.address}`
-  return [{ id, path: `/removals/${id}`, name, shares: 'perhaps', what, notes: [], asks: isToo(other) }]
-}
-
-/** Other sheets of the same house that say more than this one, or were stopped: of a job that is done, what stays in the house. */
+/**
+ * Other sheets of the same house that say more than this one, or were stopped: of a job that is done, what stays in the house. Of one
+ * that is perhaps of this house, with what can kill on it, whether it is.
+ */
 export function otherSheetsOf(id: string, s: Sheet, all: readonly Known[], today: string): OtherSheet[] {
   return all.flatMap((v): OtherSheet[] => {
     const { by } = v
@@ -149,35 +141,42 @@ export function otherSheetsOf(id: string, s: Sheet, all: readonly Known[], today
         : { shares: 'job' as const }
     if (shared === undefined) return []
     const isOne = s.site.foundNote?.includes(isToo(v.sheet)) === true
-    if (shared.shares === 'perhaps' && !isOne) return by === undefined ? perhaps(v, s, today) : []
     const { shares, was } = { was: undefined, ...shared, ...(isOne ? { shares: 'house' as const } : {}) }
-    const before = was === undefined ? '' : ` (“${was}” was on it before)`
+    const maybe = shares === 'perhaps'
     // Of what is not sent, only what is new: as the yard has it, it is asked about by itself.
     const there = by === undefined ? undefined : all.find((o) => o.by === undefined && o.id === v.id)
     const told = there?.sheet ?? s
-    const { work, decision } = v.sheet
-    const on = work.on ?? decision?.on
+    const { work, decision, job } = v.sheet
+    const on = work.on ?? decision?.on ?? (maybe ? (job.calledOn ?? job.plannedOn ?? today) : undefined)
     const isDone = v.colonies.length > 0
-    if (isDone && (on === undefined || daysBetween(on, today) > STAYS_DAYS)) return []
+    if ((isDone || maybe) && (on === undefined || daysBetween(on, today) > STAYS_DAYS)) return []
     const more = [...moreOn(v.sheet, s), ...(same ? goneFrom(v.sheet, s) : [])]
     const what = [...new Set(more)].filter(
       (g) => (!isDone || STAYS.includes(g)) && (same || moreOn(v.sheet, told).includes(g)),
     )
-    const stopped = isDone ? undefined : stopOf(v.sheet)
+    const stopped = isDone || maybe ? undefined : stopOf(v.sheet)
     const own = [s, told].flatMap((x) => saysOf(x, today))
     const heard = own.map(bare)
     const why = asksOf(v.sheet, stopped)
     // It was taken over as a note of this one, and is read as such.
-    const asks = why !== undefined && own.some((text) => text.includes(why)) ? undefined : why
+    const asks = maybe
+      ? isToo(v.sheet)
+      : why !== undefined && own.some((text) => text.includes(why))
+        ? undefined
+        : why
     const noted = saysOf(v.sheet, '')
     const facts = (v.facts ?? []).filter((fact) => !noted.some((text) => fact.includes(text)))
-    const notes = [...noted.filter((text) => text !== why && !heard.includes(bare(text))), ...facts]
+    const notes = maybe
+      ? []
+      : [...noted.filter((text) => text !== why && !heard.includes(bare(text))), ...facts]
+    // Sprayed bees kill nobody.
+    if (maybe && what.every((g) => g === 'sprayed')) return []
     if (what.length === 0 && stopped === undefined && notes.length === 0) return []
     return [
       {
         id: by === undefined ? v.id : fingerprint([v.id, by]).toString(36),
         path: by === undefined ? `/removals/${v.id}` : '/outbox',
-        name: `${sheetName(v.sheet)}${before}${by === undefined ? '' : ` (${by}, not sent)`}`,
+        name: `${sheetName(v.sheet)}${maybe ? `, ${job.address}` : was === undefined ? '' : ` (“${was}” was on it before)`}${by === undefined ? '' : ` (${by}, not sent)`}`,
         shares,
         what,
         notes,

@@ -2,7 +2,7 @@
 
 import { dayIn, daysBetween } from '../../days.ts'
 import { Reach } from '../../parts/index.ts'
-import type { NotedLine } from '../../records/index.ts'
+import type { Noted } from '../../records/index.ts'
 import { timeIn } from '../../time-of-day.ts'
 import { dayWords, instantWords } from '../../words/index.ts'
 import { type ClosingId, leftToClose } from './closing.ts'
@@ -114,7 +114,7 @@ const OpenAsKnown = ({ heard, stage, sheet: { work, decision } }: RemovalProps) 
 function unknownThen({ decision: d, site }: RemovalProps['sheet']): string {
   const of = d?.heard?.of
   const found = (site.noted ?? []).filter(
-    (n) =>
+    (n): n is Noted =>
       n.is === 'found' &&
       n.by !== d?.by &&
       of !== undefined &&
@@ -125,10 +125,8 @@ function unknownThen({ decision: d, site }: RemovalProps['sheet']): string {
 }
 
 /** 'gas pipe (Bram, 07:00), flue or duct (Bram, 07:05)' */
-const whoFound = (found: readonly NotedLine[]): string =>
-  found
-    .flatMap((n) => (n.is === 'was' ? [] : `${GRAVE_WORDS[n.what].toLowerCase()} (${n.by}, ${n.at})`))
-    .join(', ')
+const whoFound = (found: readonly Noted[]): string =>
+  found.map((n) => `${GRAVE_WORDS[n.what].toLowerCase()} (${n.by}, ${n.at})`).join(', ')
 
 /**
  * A “go” of a phone is of what it had heard: ', as the phone knew it, of 07:00; Odalys …'. Once it is on the server it was held to all that
@@ -258,7 +256,7 @@ function endedIt({ sheet, late, frame, others, start, changed }: RemovalProps): 
   const { on, at = '' } = decision
   // What was said at the call, a minute before “go”, is no news.
   const found = (site.noted ?? []).filter(
-    (n) =>
+    (n): n is Noted =>
       n.is === 'found' && n.on === on && (n.at > at || (n.at === at && fell?.at === at && n.what !== 'nest')),
   )
   if (found.length > 0) return `this was found: ${whoFound(found)}`

@@ -5,9 +5,8 @@
 import { type NotedLine, type Sheet, wordsOf } from '../../records/index.ts'
 import { canonical } from '../../store/index.ts'
 import { tappedAt } from './hazards.ts'
-import { notesOf, readNotes, typedNotes } from './notes-read.ts'
+import { isRead, notesOf, typedNotes } from './notes-read.ts'
 import { saidFierce } from './people.ts'
-import { tickedHere } from './place.ts'
 
 export type Stamp = Pick<NotedLine, 'by' | 'on' | 'at' | 'writtenAt'>
 
@@ -37,23 +36,21 @@ function withWas(
 
 /** Words that stood for others to read, and that a change takes out before anybody did. `stood`: the sheet as others may have seen it. */
 export function withUnread(before: Sheet, after: Sheet, stood: Sheet, stamp: Stamp): Sheet {
-  const { site, ...rest } = before
-  if (tickedHere(before, stamp.on) && before.check.done?.includes(readNotes(before, stamp.on)) === true)
-    return after
+  if (isRead(before, stamp.on)) return after
   const seen = typedNotes(stood)
   const still = [...typedNotes(after), after.site.where ?? '', after.site.surface ?? ''].map(bare)
-  const went = typedNotes({ site, ...rest }).filter(
+  const went = typedNotes(before).filter(
     (text) => seen.includes(text) && !still.some((now) => now.includes(bare(text))),
   )
   return withWas(after, 'note', went, stamp)
 }
 
 /** Whether anything stands on it that another sheet of the house asks about. */
-const saysSomething = (s: Sheet): boolean =>
-  [...tappedAt(s), ...notesOf(s, '')].length > 0 ||
-  saidFierce(s) ||
-  [s.site.where, s.site.surface, s.ended, s.site.old === 'yes', s.site.sprayed === 'yes'].some(Boolean) ||
-  (s.decision !== undefined && s.decision.is !== 'go')
+const saysSomething = (s: Sheet): boolean => {
+  const { where, surface, old, sprayed } = s.site
+  const said = [where, surface, s.ended, saidFierce(s), [old, sprayed].includes('yes')]
+  return [...tappedAt(s), ...notesOf(s, ''), ...said].some(Boolean)
+}
 
 /** How the house was called, or reached, when something stood on its sheet. One that is only completed is no other. */
 export function withHouse(before: Sheet, after: Sheet, stamp: Stamp): Sheet {
