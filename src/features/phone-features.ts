@@ -19,7 +19,7 @@ import {
 } from './entries/index.ts'
 import { find } from './find/index.ts'
 import { how } from './how/index.ts'
-import { removalActs, removalIntake, removalSign, removals } from './removal/index.ts'
+import { removalActs, removalIntake, removalSign, removals, unmetOf } from './removal/index.ts'
 import { round } from './round/index.ts'
 import { today } from './today/index.ts'
 import { yard } from './yard/index.ts'
@@ -30,7 +30,7 @@ export const ROUND_PAGES: readonly ((deps: PageDeps) => Hono<Env>)[] = [
   yard,
   find,
   how,
-  intake,
+  (deps) => intake(deps, unmetOf),
   colony,
   visit,
   outsideLook,

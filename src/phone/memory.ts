@@ -179,8 +179,8 @@ export const byOwner = (kills: NonNullable<PhoneState['kills']>): typeof kills =
 export const killsOn = (s: KeptSheet): NonNullable<PhoneState['kills']> =>
   waitingOn(s).flatMap((w) => {
     const before = s.theirs?.sheet ?? w.from ?? EMPTY_SHEET
-    // Of a sheet that was refused the yard has kept what it found, and no more.
-    const known = isRefused(w) && w.base > 0
+    // Of a sheet that was refused the yard has kept what it found, and no more; of one that was erased nothing.
+    const known = isRefused(w) && s.theirs !== null
     const what = killing(w.sheet, known ? withFound(before, w.sheet, w.from) : before)
     return what === '' ? [] : [{ what, by: w.owner.name }]
   })

@@ -84,6 +84,7 @@ export {
   GRAVE,
   type Grave,
   type Noted,
+  type NotedLine,
   PAPER_SAYS,
   type Place,
   SECOND_WHYS,
@@ -98,4 +99,4 @@ export {
   type WithoutGo,
   withoutGo,
 } from './said-by-others.ts'
-export { digitsOf, isTelephone, type Shared, sameHouse, sharedBy } from './same-house.ts'
+export { digitsOf, isTelephone, type Shared, sameHouse, sharedWith } from './same-house.ts'

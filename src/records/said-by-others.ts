@@ -121,18 +121,25 @@ export const WHY_GONE = ['mistake', 'removed', 'left', 'elsewhere'] as const
 /** Who, and when in the yard's time. */
 export const moment = z.strictObject({ by: text(120), on: day, at: time })
 
-/** It came onto the sheet, or went off it; or it was only written, and the words went. */
-export const noted = z.strictObject({
-  what: z.enum(GRAVE),
-  is: z.enum(['found', 'gone', 'written']),
-  /** What was written. */
-  words: z.optional(text(300)),
-  why: z.optional(z.enum(WHY_GONE)),
-  by: text(120),
-  on: day,
-  at: time,
-  writtenAt: instant,
-})
+const LINE = { ...moment.shape, writtenAt: instant }
+export const noted = z.union([
+  /** It came onto the sheet, or went off it; or it was only written, and the words went. */
+  z.strictObject({
+    what: z.enum(GRAVE),
+    is: z.enum(['found', 'gone', 'written']),
+    /** What was written. */
+    words: z.optional(text(300)),
+    why: z.optional(z.enum(WHY_GONE)),
+    ...LINE,
+  }),
+  /** Words that went before anybody had read them; an address or a telephone that it had when something stood on it. */
+  z.strictObject({
+    what: z.enum(['note', 'house']),
+    is: z.literal('was'),
+    words: text(LETTERS['job.told']),
+    ...LINE,
+  }),
+])
 
 /**
  * Why it was begun, or gone on with, although no “go” stood. Said by the server: `sent-later`, of a “go” that it did not see on the
@@ -152,5 +159,6 @@ export const withoutGo = z.strictObject({
 
 export type Clearance = z.infer<typeof clearance>
 export type SecondName = z.infer<typeof secondName>
-export type Noted = z.infer<typeof noted>
+export type NotedLine = z.infer<typeof noted>
+export type Noted = Exclude<NotedLine, { is: 'was' }>
 export type WithoutGo = z.infer<typeof withoutGo>

@@ -1,6 +1,7 @@
 /** Whether two sheets are of one house: a street is written in many ways, a telephone in one. To ask once too often costs a tap. */
+import { distance } from 'fastest-levenshtein'
 import { wordsOf } from './job-state.ts'
-import type { Job } from './removal-sheet.ts'
+import type { Job, Sheet } from './removal-sheet.ts'
 
 export const digitsOf = (text = ''): string => text.replaceAll(/\D/g, '')
 
@@ -86,6 +87,24 @@ function sameAddress(a = '', b = ''): boolean {
   return short.length > 0 && numbered && short.every((w) => long.includes(w))
 }
 
+/** Letters of a name that is another one by one letter (judgement): 'Oak' and 'Ash' are. */
+const LONG = 6
+
+/** One number, and the longest words of the two streets are one letter apart. */
+function soundsAlike(a = '', b = ''): boolean {
+  // Before anything that takes time: of a thousand sheets few bear that number.
+  if (!a.match(/\d+/g)?.some((number) => b.includes(number))) return false
+  const [x = [], y = []] = [a, b].map((address) => doorOf(address).flatMap(doorWords))
+  if (!x.some((word) => /^\d/.test(word) && y.includes(word))) return false
+  // By ear 'Quarble' is 'Kwarble'.
+  const [street = '', other = ''] = [x, y].map((words) =>
+    namesIn(words)
+      .sort((v, w) => w.length - v.length)[0]
+      ?.replace('qu', 'kw'),
+  )
+  return Math.min(street.length, other.length) >= LONG && distance(street, other) < 2
+}
+
 type Caller = Pick<Job, 'address' | 'phone' | 'email' | 'name'>
 
 /** One full name, and the place is on one sheet only: the first call was cut off. */
@@ -95,10 +114,11 @@ function sameCaller(a: Caller, b: Caller): boolean {
   return name.length > 1 && name.join(' ') === other.join(' ')
 }
 
-export type Shared = 'house' | 'telephone' | 'name' | 'e-mail'
+/** 'perhaps': one number, and streets that sound alike. */
+export type Shared = 'house' | 'telephone' | 'name' | 'e-mail' | 'perhaps'
 
 /** What two jobs share, as if they were of one house; undefined where nothing. */
-export const sharedBy = (a: Caller, b: Caller): Shared | undefined =>
+const sharedBy = (a: Caller, b: Caller): Shared | undefined =>
   sameAddress(a.address, b.address)
     ? 'house'
     : isTelephone(digitsOf(a.phone), b.phone)
@@ -110,3 +130,18 @@ export const sharedBy = (a: Caller, b: Caller): Shared | undefined =>
           : undefined
 
 export const sameHouse = (a: Caller, b: Caller): boolean => sharedBy(a, b) !== undefined
+
+/** The same of a sheet and a job elsewhere; `was`: by an address or a telephone that the sheet has no more, and had when something stood on it. */
+export function sharedWith(
+  { job, site: { noted = [] } }: Pick<Sheet, 'job' | 'site'>,
+  here: Caller,
+): { shares: Shared; was?: string } | undefined {
+  const now = sharedBy(job, here)
+  if (now !== undefined) return { shares: now }
+  for (const { what, words = '' } of noted) {
+    const shares =
+      what === 'house' ? sharedBy({ address: words, phone: words, email: words }, here) : undefined
+    if (shares !== undefined) return { shares, was: words }
+  }
+  return soundsAlike(job.address, here.address) ? { shares: 'perhaps' } : undefined
+}

@@ -8,7 +8,7 @@ import { ROOMS } from './rooms.ts'
 /** Ways into the program, which start it and are imported by nobody. */
 const ENTRIES = new Set(['src/cli.ts', 'src/node/vite.config.ts', 'web/vite.config.ts', 'web/icons/make.ts'])
 /** Packages that run in a browser and read neither clock nor network. */
-const BROWSER_SAFE = /^(zod\/mini|@stdlib\/.+)$/
+const BROWSER_SAFE = /^(zod\/mini|fastest-levenshtein|@stdlib\/.+)$/
 const CLOCK = /Date\.now\(|new Date\(\)|performance\.now\(|Math\.random\(|crypto\.randomUUID\(|\bfetch\(/
 
 const files = filesIn('src', 'web').filter((f) => !ENTRIES.has(f))

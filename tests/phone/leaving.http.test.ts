@@ -52,6 +52,18 @@ beforeEach(async () => {
   await saved('site', { temper: '5' })
 })
 
+test('what was found on a sheet that was erased meanwhile is named still, and a new call asked for', async () => {
+  await saved('site', { hazards: 'asbestos' })
+  yard.services.store.removals.erase(ID)
+  phone.network(good)
+  await phone.syncService.send()
+  const page = await outbox()
+  expect(page).toContain('Removal sheet: asbestos, fierce bees')
+  expect(page).toContain('nothing can be added to it any more. On yours is: asbestos, fierce bees, a refusal')
+  expect(page).toContain('Start a new call for that address')
+  expect(wordsOf(await leaving())).toContain('asbestos')
+})
+
 describe('signing out', () => {
   test('names what of it can kill, and offers to send it', async () => {
     const page = await leaving()

@@ -1,6 +1,6 @@
 /** Two sheets of one house: asked once too often costs a tap, and once too seldom a gas pipe. Invented addresses. */
 import { expect, it } from 'vitest'
-import { sameHouse } from '../../src/records/same-house.ts'
+import { sameHouse, sharedWith } from '../../src/records/same-house.ts'
 
 const same = (a: string, b: string): boolean => sameHouse({ address: a }, { address: b })
 
@@ -48,4 +48,25 @@ it('a full name is one caller where the place stands on one sheet only', () => {
   expect(sameHouse({ ...ottoline, address: '9 Elm Street' }, there)).toBe(false)
   expect(sameHouse({ name: 'Ottoline' }, { ...there, name: 'Ottoline' })).toBe(false)
   expect(sameHouse({}, {})).toBe(false)
+})
+
+it('streets that sound alike are perhaps one, where the number is', () => {
+  const shares = (a: string, b: string) =>
+    sharedWith({ job: { address: a }, site: {} }, { address: b })?.shares
+  for (const [a, b] of [
+    ['5 Kwarble Lane', '5 Quarble Lane'],
+    ['5 Kwarble Lane, Vlixham', 'Flat 2, 5 Quarble Ln'],
+    ['12 Heronsby Road', '12 Herronsby Rd'],
+  ] as const)
+    expect([a, b, shares(a, b), shares(b, a)]).toEqual([a, b, 'perhaps', 'perhaps'])
+  for (const [a, b] of [
+    ['5 Oak Lane', '5 Ash Lane'],
+    ['5 Kwarble Lane', '6 Quarble Lane'],
+    ['Kwarble Lane', 'Quarble Lane'],
+    ['5 Eastfield Road', '5 Westfield Road'],
+    ['5 Northgate', '5 Southgate'],
+    ['5 Elm Street, Heronsby', '5 Oak Street, Heronsbie'],
+    ['5 High Street', '5 Hill Street'],
+  ] as const)
+    expect([a, b, shares(a, b), shares(b, a)]).toEqual([a, b, undefined, undefined])
 })

@@ -29,8 +29,11 @@ import { timeIn } from '../../time-of-day.ts'
 import { IntakePage, type OpenJob } from './intake-page.tsx'
 import { freeStand, nextTag } from './propose.ts'
 
-/** Logging an intake. */
-export function intake(deps: PageDeps): Hono<Env> {
+/** Logging an intake. `unmetOf`: what is unmet on a removal sheet now, in words. */
+export function intake(
+  deps: PageDeps,
+  unmetOf: (c: AppContext, deps: PageDeps, job: string) => string[],
+): Hono<Env> {
   const { store } = deps
   const app = new Hono<Env>()
   const show = (c: AppContext, typed: Typed, problems: FieldProblem[] = []) =>
@@ -72,7 +75,8 @@ export function intake(deps: PageDeps): Hono<Env> {
     if (!saved.ok) return show(c, typed, saved.problems)
     const kind = unsaid ? otherKind(unsaid, one(typed, 'removal.type')) : null
     const lost = unsaid && unsaid.work.boxedAt === undefined && hasLostGo(unsaid)
-    if (lost || kind !== null) markLost(c, deps, one(typed, 'id'), kind === null ? [] : [kind])
+    const unmet = (): string[] => [...(kind === null ? [] : [kind]), ...unmetOf(c, deps, one(typed, 'id'))]
+    if (lost || kind !== null) markLost(c, deps, one(typed, 'id'), unmet().slice(0, 40))
     const made = store.colony(id)
     return made === null ? c.redirect('/yard', 303) : toColony(c, made.summary, id)
   })

@@ -9,7 +9,7 @@ import { addDays, type Day } from '../../days.ts'
 import type { Happening } from '../../journal/index.ts'
 import type { Language } from '../../languages.ts'
 import { guardFor, type Member, type Role } from '../../people/index.ts'
-import { sameHouse } from '../../records/index.ts'
+import { sharedWith } from '../../records/index.ts'
 import type { Exposure } from '../../recovery/index.ts'
 import {
   type ColonySummary,
@@ -148,7 +148,7 @@ function sheetsFor(book: Repository, today: Day): RoundSheet[] {
     return day !== undefined && day <= to && (day >= today || (day >= from && !over))
   })
   // What another sheet of the same house says, of whatever day, holds this one without signal too.
-  return all.filter((v) => due.some((d) => d === v || sameHouse(d.sheet.job, v.sheet.job)))
+  return all.filter((v) => due.some((d) => d === v || sharedWith(v.sheet, d.sheet.job) !== undefined))
 }
 
 function exposedAmong(book: Repository, here: readonly ColonySummary[]): Record<string, Exposure> {

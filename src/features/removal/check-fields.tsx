@@ -187,6 +187,9 @@ function asksOf(what: Told): Pick<Again, 'asks' | 'not' | 'here'> {
     : { asks: `${words}: is it here?` }
 }
 
+const SO_HERE = { not: 'Looked: not so', here: 'It is so' }
+const OF_ANOTHER = { not: 'Another house', here: 'The same house' }
+
 /** What is looked for again for what somebody wrote, or another sheet says. */
 function lookedAgain(sheet: Sheet, others: readonly OtherSheet[]): Again[] {
   return [
@@ -203,7 +206,7 @@ function lookedAgain(sheet: Sheet, others: readonly OtherSheet[]): Again[] {
       why: `In the words of this sheet${was}.`,
     })),
     ...others.flatMap((o) => [
-      ...o.what.map((g) => ({
+      ...(o.shares === 'perhaps' ? [] : o.what).map((g) => ({
         id: notThere(g, o),
         ...asksOf(g),
         why: `On another sheet ${sharing(o)}: ${o.name}.`,
@@ -213,10 +216,9 @@ function lookedAgain(sheet: Sheet, others: readonly OtherSheet[]): Again[] {
         : [
             {
               id: stoppedThere(o),
-              asks: `“${o.asks}”: is that so here?`,
-              why: `Why another sheet ${sharing(o)} was stopped: ${o.name}.`,
-              not: 'Looked: not so',
-              here: 'It is so',
+              ...(o.shares === 'perhaps' ? OF_ANOTHER : SO_HERE),
+              asks: o.shares === 'perhaps' ? 'Is it the same house?' : `“${o.asks}”: is that so here?`,
+              why: `Another sheet ${sharing(o)}${o.stopped === undefined ? '' : ' was stopped'}: ${o.name}.`,
             },
           ]),
     ]),

@@ -14,7 +14,9 @@ function leaveHazards(c: AppContext, deps: Deps, { id, last, colonies }: Saved):
   const { removals } = deps.store
   for (const v of removals.list()) {
     const said = otherSheetsOf(v.id, v.sheet, [{ id, sheet: last.sheet, colonies }], c.var.frame.today)
-    const words = said.flatMap((o) => o.what.map((g) => GRAVE_WORDS[g].toLowerCase()))
+    const words = said.flatMap((o) =>
+      (o.shares === 'perhaps' ? [] : o.what).map((g) => GRAVE_WORDS[g].toLowerCase()),
+    )
     if (words.length === 0 || isOver(stageOf(v.sheet, v.colonies.length))) continue
     const { behindNote = '' } = v.sheet.site
     const note = `Another sheet of this house, erased since, said: ${words.join(', ')}. ${behindNote}`.slice(

@@ -6,7 +6,8 @@ import { refusedBefore } from './decide.ts'
 import { withNoted } from './grave.ts'
 import { momentNow, type Saved, stampOf } from './sheet-handlers.ts'
 import { startOf, stoodOn } from './view.ts'
-import { withLines, withWords } from './written.ts'
+import { withFoundAt, withLines } from './was-said.ts'
+import { withNamed } from './written.ts'
 
 /** Who writes this, and when. */
 export const whoAndWhen = (c: AppContext, deps: PageDeps) => {
@@ -52,9 +53,10 @@ export function withKeptFound(c: AppContext, deps: PageDeps, sheet: Sheet, mine:
   const fell = whoAndWhen(c, deps)
   const same = JSON.stringify(mine.decision) === JSON.stringify(known.decision)
   const both = mergeSheets(known, mine, sheet).sheet
-  const tapped = withNoted(sheet, withWords(both, withFound(sheet, mine, known), moment), {}, moment)
+  const tapped = withNoted(sheet, withNamed(both, withFound(sheet, mine, known), moment), {}, moment)
+  const kept = withUnsaved(tapped, both, withNoted(sheet, both, {}, moment), known)
   const after = fallen(c, deps, sheet, {
-    ...withUnsaved(tapped, both, withNoted(sheet, both, {}, moment), known),
+    ...withFoundAt(mine, sheet, kept, moment),
     ...heldBack(sheet.decision, same ? undefined : mine.decision, fell),
   })
   const go = after.decision

@@ -11,7 +11,8 @@ import {
 } from '../../records/index.ts'
 import { cuts, isCleared, ONLY_THE_TRADE, sameOne, tappedAt } from './hazards.ts'
 import { climbs, saidFierce } from './people.ts'
-import { notHere, withLines, withWords, writtenAnew } from './written.ts'
+import { type Stamp, withLines } from './was-said.ts'
+import { notHere, withWords, writtenAnew } from './written.ts'
 
 const isHazard = (what: Grave): what is TradeHazard => (TRADE_HAZARDS as readonly string[]).includes(what)
 
@@ -67,7 +68,6 @@ export const whyFits = (what: Grave, why: string): boolean =>
 export const goneField = (what: Grave): string => `gone.${what}`
 
 export type Whys = Partial<Record<Grave, (typeof WHY_GONE)[number]>>
-type Stamp = Pick<Noted, 'by' | 'on' | 'at' | 'writtenAt'>
 
 /** Another way up, or further up, than was said before. */
 const isHigher = ({ site: b }: Sheet, { site: a }: Sheet): boolean =>
@@ -75,8 +75,8 @@ const isHigher = ({ site: b }: Sheet, { site: a }: Sheet): boolean =>
   (a.access !== b.access || (a.heightM ?? 0) > (b.heightM ?? Number.POSITIVE_INFINITY))
 
 /** The sheet with a line for each thing that came or went since `before`, in words too. */
-export const withNoted = (before: Sheet, after: Sheet, whys: Whys, stamp: Stamp): Sheet =>
-  withWords(before, withTapped(before, after, whys, stamp), stamp)
+export const withNoted = (before: Sheet, after: Sheet, whys: Whys, stamp: Stamp, stood?: Sheet): Sheet =>
+  withWords(before, withTapped(before, after, whys, stamp), stamp, stood)
 
 function withTapped(before: Sheet, after: Sheet, whys: Whys, stamp: Stamp): Sheet {
   const came = goneFrom(after, before)

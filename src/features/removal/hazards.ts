@@ -3,7 +3,7 @@
  * licensed for it clears. Common practice in the trade; licensed practice and local codes decide.
  */
 import { daysBetween } from '../../days.ts'
-import type { Clearance, Grave, Noted, Sheet, Trade, TradeHazard } from '../../records/index.ts'
+import type { Clearance, Grave, NotedLine, Sheet, Trade, TradeHazard } from '../../records/index.ts'
 import { TRADE_HAZARDS } from '../../records/index.ts'
 import { fractionOf } from '../../store/index.ts'
 import { type Facts, NOT_NEEDED } from './item.ts'
@@ -117,7 +117,7 @@ const isHere = (c: Clearance, s: Sheet): boolean =>
   c.address !== undefined && c.where !== undefined && samePlace(c, placeOf(s))
 
 /** When the hazard of a clearance came and went. */
-const linesOf = (c: Clearance, s: Sheet): Noted[] =>
+const linesOf = (c: Clearance, s: Sheet): NotedLine[] =>
   s.site.noted?.filter((n) => n.what === c.hazard && n.is !== 'written') ?? []
 
 /** What was taken off and comes back is cleared anew. */

@@ -60,15 +60,18 @@ const isEarly = ({ last, colonies }: Saved, today: string): boolean =>
 const isOnLostGo = ({ last, colonies }: Saved): boolean =>
   hasLostGo(last.sheet) && (last.sheet.work.boxedAt === undefined || colonies.length > 0)
 
+/** What is unmet on a sheet now, in words. */
+export function unmetOf(c: AppContext, deps: PageDeps, id: string): string[] {
+  const last = deps.store.removals.get(id)?.last
+  return last === undefined ? [] : unmetWords(reckoningOf(c, deps, last.sheet, id))
+}
+
 /** The box is in the yard whatever anybody says: it is kept, and the job marked, with a reason where one was tapped. */
 function mark(c: AppContext, deps: PageDeps, saved: Saved, typed: Typed): void {
   const { id, last } = freshOf(deps, saved)
   const { raw } = fieldsIn(WITHOUT_GO_FIELDS, typed, c.var.frame.units, 'withoutGo.')
   const kind = otherKind(last.sheet, one(typed, 'removal.type'))
-  const unmet = [...(kind === null ? [] : [kind]), ...unmetWords(reckoningOf(c, deps, last.sheet))].slice(
-    0,
-    40,
-  )
+  const unmet = [...(kind === null ? [] : [kind]), ...unmetOf(c, deps, id)].slice(0, 40)
   const base = { ...whoAndWhen(c, deps), unmet }
   const said = withoutGo.safeParse({ ...raw, ...base })
   const marked = withMark(last.sheet, said.success ? said.data : base)

@@ -56,7 +56,7 @@ export function keptWords(before: Sheet, { last: { sheet } }: Saved, but?: strin
   const had = (before.site.noted ?? []).map(canonical)
   const lines = (sheet.site.noted ?? []).filter((n) => !had.includes(canonical(n)))
   const said = [
-    ...new Set(lines.map((n) => n.words ?? GRAVE_WORDS[n.what].toLowerCase())),
+    ...new Set(lines.map((n) => (n.is === 'was' ? n.words : (n.words ?? GRAVE_WORDS[n.what].toLowerCase())))),
     ...(sheet.decision?.fell !== undefined && before.decision?.fell === undefined ? ['no “go” stands'] : []),
   ]
   return `Not saved, but kept: ${said.join(', ') || 'what was found'}`

@@ -7,15 +7,8 @@ import { fingerprint } from '../../store/index.ts'
 import { tickedHere } from './place.ts'
 import { isUnderWay } from './ticked-when.ts'
 
-/**
- * Every free text of a sheet but names, how somebody is reached, and where it is and what is cut, which stand above “Go”: a test
- * holds it against the schema. The reason of a decision, and of what it went over, is one but on the day on which it is a “go” that
- * stands: whoever decided that has read it. `day`: that day; the one of the “go” where it is left out, and '' for none.
- */
-export const notesOf = (
-  { job, site, agreement, check, decision: d, work, callBacks = [] }: Sheet,
-  day = d?.on,
-): string[] =>
+/** What is typed into the fields of a form: of it alone nothing goes unread. */
+export const typedNotes = ({ job, site, agreement, work, callBacks = [] }: Sheet): string[] =>
   [
     job.told,
     job.wayIn,
@@ -26,14 +19,30 @@ export const notesOf = (
     site.entrance,
     site.otherEntrances,
     agreement.extra,
-    check.clearedBy,
-    ...(check.seconds ?? []).map((x) => x.reason),
-    ...(d?.is === 'go' && d.fell === undefined && d.on === day ? [] : [d?.reason, d?.over?.reason]),
     work.withoutGo?.words,
     work.left,
     work.note,
     ...callBacks.map((b) => b.note),
   ].filter((text) => text !== undefined)
+
+/** Words that were taken out unread, and stand nowhere. */
+const wentUnread = ({ site: { noted = [] } }: Sheet, texts: readonly string[]): string[] =>
+  noted.flatMap(({ what, words = '' }) =>
+    what !== 'note' || texts.some((text) => text.includes(words)) ? [] : [`Was written: ${words}`],
+  )
+
+/**
+ * Every free text of a sheet but names, how somebody is reached, and where it is and what is cut, which stand above “Go”: a test
+ * holds it against the schema. The reason of a decision, and of what it went over, is one but on the day on which it is a “go” that
+ * stands: whoever decided that has read it. `day`: that day; the one of the “go” where it is left out, and '' for none.
+ */
+export function notesOf(s: Sheet, day = s.decision?.on): string[] {
+  const { check, decision: d } = s
+  const typed = typedNotes(s)
+  const decided = d?.is === 'go' && d.fell === undefined && d.on === day ? [] : [d?.reason, d?.over?.reason]
+  const signed = [check.clearedBy, ...(check.seconds ?? []).map((x) => x.reason), ...decided]
+  return [...typed, ...signed.filter((text) => text !== undefined), ...wentUnread(s, typed)]
+}
 
 /** As somebody taps it before the cut. 'read:4f1k2m9a': other words, another tap. */
 export const readNotes = (s: Sheet, day?: string): string =>
@@ -43,10 +52,11 @@ export const readNotes = (s: Sheet, day?: string): string =>
 export const readsNotes = (s: Sheet, today: string): boolean =>
   s.work.boxedAt === undefined && !isUnderWay(s, today)
 
+export const isRead = (s: Sheet, today: string): boolean =>
+  tickedHere(s, today) && s.check.done?.includes(readNotes(s, today)) === true
+
 export const notesUnread = (s: Sheet, today: string): boolean =>
-  readsNotes(s, today) &&
-  notesOf(s, today).length > 0 &&
-  !(tickedHere(s, today) && s.check.done?.includes(readNotes(s, today)) === true)
+  readsNotes(s, today) && notesOf(s, today).length > 0 && !isRead(s, today)
 
 /** Whoever has read all of it has read what a “go” leaves of it: it answers the reason of the decision before it. */
 export function stillRead(before: Sheet, after: Sheet, today: string): Sheet {

@@ -10,10 +10,9 @@ import {
   type Grave,
   type Shared,
   type Sheet,
-  sharedBy,
+  sharedWith,
   sheetName,
   TRADE_HAZARDS,
-  wordsOf,
 } from '../../records/index.ts'
 import { fingerprint } from '../../store/index.ts'
 import { goneFrom } from './grave.ts'
@@ -23,6 +22,7 @@ import { notesOf } from './notes-read.ts'
 import { fierce, saidFierce } from './people.ts'
 import { tickedHere } from './place.ts'
 import { isUnderWay } from './ticked-when.ts'
+import { bare } from './was-said.ts'
 import { namesHazard, writtenIn } from './written.ts'
 
 /** What can kill, or was done to the bees: what one sheet of a house says and another has to ask. */
@@ -54,18 +54,31 @@ export interface OtherSheet {
 
 /** 'of this house': a telephone alone may be of somebody with two houses. */
 export const sharing = ({ shares }: Pick<OtherSheet, 'shares'>): string =>
-  shares === 'house' || shares === 'job' ? `of this ${shares}` : `with the same ${shares}`
+  shares === 'perhaps'
+    ? 'perhaps of this house'
+    : shares === 'house' || shares === 'job'
+      ? `of this ${shares}`
+      : `with the same ${shares}`
 
 /** As somebody taps it before the cut, of one other sheet: what the next one says, or this one later, is asked by itself. */
 export const notThere = (what: Told, { id }: Pick<OtherSheet, 'id'>): string => `not-there:${what}:${id}`
 
 /** The same of why it was stopped; said again later, it is asked again. */
-export const stoppedThere = ({ id, stopped }: OtherSheet): string =>
-  `not-there:stopped:${id}${typeof stopped === 'object' && stopped.at !== undefined ? `:${stopped.at}` : ''}`
+export const stoppedThere = ({ id, stopped, shares, what }: OtherSheet): string =>
+  `not-there:stopped:${id}${shares === 'perhaps' ? `:${what.join()}` : ''}${typeof stopped === 'object' && stopped.at !== undefined ? `:${stopped.at}` : ''}`
 
 /** Its notes, read here: by one tap that is of exactly these words. */
 export const readThere = ({ id, notes }: Pick<OtherSheet, 'id' | 'notes'>): string =>
   `read-there:${id}:${fingerprint(notes).toString(36)}`
+
+/** A sheet as it is known here; `by`: who wrote it on this phone and has not sent it. */
+interface Known {
+  id: string
+  by?: string
+  sheet: Sheet
+  colonies: readonly string[]
+  facts?: string[]
+}
 
 /** Days after a job for which what it found in the house still counts there: pipes and asbestos do not leave with the bees (judgement). */
 const STAYS_DAYS = 90
@@ -110,47 +123,60 @@ const saysOf = (s: Sheet, day: string): string[] => {
   return [...new Set([...notesOf(s, day), where, surface].filter((text) => text !== undefined))]
 }
 
-/** Without capitals, blanks and commas, as places are compared. */
-const bare = (text: string): string => wordsOf(text).join(' ')
+/** As it stands in the note of a sheet that its house is that of another one too. */
+const isToo = ({ job }: Sheet): string => `This house is “${job.address}” too`
 
-/** Other sheets of the same house that say more than this one, or were stopped: of a job that is done, what stays in the house. */
-export function otherSheetsOf(
-  id: string,
-  s: Sheet,
-  all: readonly { id: string; by?: string; sheet: Sheet; colonies: readonly string[]; facts?: string[] }[],
-  today: string,
-): OtherSheet[] {
+/**
+ * Other sheets of the same house that say more than this one, or were stopped: of a job that is done, what stays in the house. Of one
+ * that is perhaps of this house, with what can kill on it, whether it is.
+ */
+export function otherSheetsOf(id: string, s: Sheet, all: readonly Known[], today: string): OtherSheet[] {
   return all.flatMap((v): OtherSheet[] => {
     const { by } = v
     const same = v.id === id
-    const shares = !same ? sharedBy(v.sheet.job, s.job) : by === undefined ? undefined : 'job'
-    if (shares === undefined) return []
+    const shared = !same
+      ? sharedWith(v.sheet, s.job)
+      : by === undefined
+        ? undefined
+        : { shares: 'job' as const }
+    if (shared === undefined) return []
+    const isOne = s.site.foundNote?.includes(isToo(v.sheet)) === true
+    const { shares, was } = { was: undefined, ...shared, ...(isOne ? { shares: 'house' as const } : {}) }
+    const maybe = shares === 'perhaps'
     // Of what is not sent, only what is new: as the yard has it, it is asked about by itself.
     const there = by === undefined ? undefined : all.find((o) => o.by === undefined && o.id === v.id)
     const told = there?.sheet ?? s
-    const { work, decision } = v.sheet
-    const on = work.on ?? decision?.on
+    const { work, decision, job } = v.sheet
+    const on = work.on ?? decision?.on ?? (maybe ? (job.calledOn ?? job.plannedOn ?? today) : undefined)
     const isDone = v.colonies.length > 0
-    if (isDone && (on === undefined || daysBetween(on, today) > STAYS_DAYS)) return []
+    if ((isDone || maybe) && (on === undefined || daysBetween(on, today) > STAYS_DAYS)) return []
     const more = [...moreOn(v.sheet, s), ...(same ? goneFrom(v.sheet, s) : [])]
     const what = [...new Set(more)].filter(
       (g) => (!isDone || STAYS.includes(g)) && (same || moreOn(v.sheet, told).includes(g)),
     )
-    const stopped = isDone ? undefined : stopOf(v.sheet)
+    const stopped = isDone || maybe ? undefined : stopOf(v.sheet)
     const own = [s, told].flatMap((x) => saysOf(x, today))
     const heard = own.map(bare)
     const why = asksOf(v.sheet, stopped)
     // It was taken over as a note of this one, and is read as such.
-    const asks = why !== undefined && own.some((text) => text.includes(why)) ? undefined : why
+    const asks = maybe
+      ? isToo(v.sheet)
+      : why !== undefined && own.some((text) => text.includes(why))
+        ? undefined
+        : why
     const noted = saysOf(v.sheet, '')
     const facts = (v.facts ?? []).filter((fact) => !noted.some((text) => fact.includes(text)))
-    const notes = [...noted.filter((text) => text !== why && !heard.includes(bare(text))), ...facts]
+    const notes = maybe
+      ? []
+      : [...noted.filter((text) => text !== why && !heard.includes(bare(text))), ...facts]
+    // Sprayed bees kill nobody.
+    if (maybe && what.every((g) => g === 'sprayed')) return []
     if (what.length === 0 && stopped === undefined && notes.length === 0) return []
     return [
       {
         id: by === undefined ? v.id : fingerprint([v.id, by]).toString(36),
         path: by === undefined ? `/removals/${v.id}` : '/outbox',
-        name: `${sheetName(v.sheet)}${by === undefined ? '' : ` (${by}, not sent)`}`,
+        name: `${sheetName(v.sheet)}${maybe ? `, ${job.address}` : was === undefined ? '' : ` (“${was}” was on it before)`}${by === undefined ? '' : ` (${by}, not sent)`}`,
         shares,
         what,
         notes,
@@ -170,7 +196,7 @@ export const readOf = (s: Sheet, others: readonly OtherSheet[], today: string): 
 /** Each thing of each sheet by itself: one tap for a gas pipe and asbestos would be tapped for the one that was looked for. */
 export function otherSheets(s: Sheet, others: readonly OtherSheet[], today: string): Facts {
   const looked = others.flatMap((o) => [
-    ...o.what.map((g) => notThere(g, o)),
+    ...(o.shares === 'perhaps' ? [] : o.what).map((g) => notThere(g, o)),
     ...(o.asks === undefined ? [] : [stoppedThere(o)]),
   ])
   const asked = [...looked, ...readOf(s, others, today).map(readThere)]

@@ -114,7 +114,7 @@ const OpenAsKnown = ({ heard, stage, sheet: { work, decision } }: RemovalProps) 
 function unknownThen({ decision: d, site }: RemovalProps['sheet']): string {
   const of = d?.heard?.of
   const found = (site.noted ?? []).filter(
-    (n) =>
+    (n): n is Noted =>
       n.is === 'found' &&
       n.by !== d?.by &&
       of !== undefined &&
@@ -256,7 +256,7 @@ function endedIt({ sheet, late, frame, others, start, changed }: RemovalProps): 
   const { on, at = '' } = decision
   // What was said at the call, a minute before “go”, is no news.
   const found = (site.noted ?? []).filter(
-    (n) =>
+    (n): n is Noted =>
       n.is === 'found' && n.on === on && (n.at > at || (n.at === at && fell?.at === at && n.what !== 'nest')),
   )
   if (found.length > 0) return `this was found: ${whoFound(found)}`

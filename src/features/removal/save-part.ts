@@ -15,7 +15,7 @@ import { goneField, goneFrom, stays, type Whys, whyFits, withNoted } from './gra
 import { withAgain, withHere } from './looked-again.ts'
 import { freshOf, keepTyped, keptWords, nearIn } from './not-saved.ts'
 import { ASKED, ofElsewhere, stamped } from './place.ts'
-import { isElsewhere, momentNow, type Saved, stampOf, staysBy } from './sheet-handlers.ts'
+import { isElsewhere, momentNow, type Saved, stampOf, staysBy, stoodFor } from './sheet-handlers.ts'
 import { showSheet } from './show.tsx'
 import { isShort, type Part } from './stage.ts'
 import { ranOut } from './ticked-when.ts'
@@ -92,7 +92,8 @@ export function savePart(
 
   const barred = opens ? barredFrom(c, deps, saved, sheet) : null
   const held = barred === null ? sheet : { ...sheet, work: notOpened(last.sheet, sheet) }
-  const noted = fallen(c, deps, last.sheet, withNoted(last.sheet, held, whys, momentNow(c, deps)))
+  const stood = stoodFor(c, deps, saved)
+  const noted = fallen(c, deps, last.sheet, withNoted(last.sheet, held, whys, momentNow(c, deps), stood))
   const kept =
     opens && barred === null ? underGo(c, deps, noted) : withReason(c, deps, last.sheet, noted, typed)
   if (kept === null) {

@@ -1,6 +1,6 @@
 /** What a part of a removal sheet says, as label and value. */
 
-import { type Check, priceWords, type Sheet } from '../../records/index.ts'
+import { type Check, type Noted, priceWords, type Sheet } from '../../records/index.ts'
 import {
   BROOD_CARE,
   CELLS_AT_REMOVAL,
@@ -160,7 +160,7 @@ const FACTS: Record<Part, (s: Sheet, at: FactsContext) => Row[]> = {
     [
       'Taken off',
       (x.noted ?? [])
-        .filter((n) => n.is === 'gone')
+        .filter((n): n is Noted => n.is === 'gone')
         .map(
           (n) =>
             `${GRAVE_WORDS[n.what]}, ${word(goneChoices(n.what), n.why)?.toLowerCase() ?? 'no reason said'}, ${n.by}, ${dayWords(n.on, today)} ${n.at}`,

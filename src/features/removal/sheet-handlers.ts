@@ -9,7 +9,7 @@ import {
   withPhotos,
 } from '../../app/index.ts'
 import type { FieldProblem, Typed } from '../../forms/index.ts'
-import { photosOfSheet, type Sheet, sheetName } from '../../records/index.ts'
+import { EMPTY_SHEET, photosOfSheet, type Sheet, sheetName } from '../../records/index.ts'
 import type { SavedSheet } from '../../store/index.ts'
 import { timeIn } from '../../time-of-day.ts'
 import { type Known, STAYS } from './second.ts'
@@ -33,7 +33,8 @@ export const onSheet =
     return saved === null ? unknownPage(c) : handler(c, saved, came.typed, came.problems)
   }
 
-const DAY_MS = 86_400_000
+const HOUR_MS = 3_600_000
+const DAY_MS = 24 * HOUR_MS
 
 /** Who is who at a job: whoever writes and decided, everybody of the yard as far as it is known here, and who may sign. */
 export function knownAt(c: AppContext, deps: PageDeps, s: Sheet, saved: SavedSheet | null): Known {
@@ -112,6 +113,20 @@ export const momentNow = (c: AppContext, deps: PageDeps) => ({
   at: timeIn(c.var.frame.zone, deps.clock()),
   writtenAt: deps.clock().toISOString(),
 })
+
+/** The sheet as others may have read it: what somebody typed within the hour, and nobody saved over, they put right in peace (judgement). */
+export function stoodFor(
+  c: AppContext,
+  deps: PageDeps,
+  { id, versions }: Pick<Saved, 'id' | 'versions'>,
+): Sheet {
+  const { removals } = deps.store
+  const hourAgo = new Date(deps.clock().getTime() - HOUR_MS).toISOString()
+  // A phone’s own version lies over one of the server’s.
+  const all = versions.flatMap((v) => [v, removals.version(id, Math.floor(v.version)) ?? v])
+  const seen = all.find((v) => v.savedBy !== signedIn(c) || v.savedAt < hourAgo)
+  return (seen && removals.version(id, seen.version)?.sheet) ?? EMPTY_SHEET
+}
 
 /** Who saves, and when. */
 export const stampOf = (c: AppContext, deps: PageDeps) => ({

@@ -1,5 +1,5 @@
 /** What came to light after somebody had said why it was begun without a “go”: that answer did not know of it. */
-import type { Noted, Sheet, WithoutGo } from '../../records/index.ts'
+import type { NotedLine, Sheet, WithoutGo } from '../../records/index.ts'
 import { notYet, type Reckoning, stops } from './before-cut.ts'
 import { leftToClose } from './closing.ts'
 import { lineOf } from './decide.ts'
@@ -19,16 +19,19 @@ export function sinceMark({ unmet }: Reckoning, { site, work }: Sheet): Item[] {
 }
 
 /** When what an item asks about was last found here. */
-const foundAs = ({ id }: Item, { noted }: Sheet['site']): Noted | undefined =>
+const foundAs = ({ id }: Item, { noted }: Sheet['site']): NotedLine | undefined =>
   noted?.findLast((n) => n.is === 'found' && (TICK_OF[n.what] ?? `trade-${n.what}`) === id)
 
-const isSince = (n: Noted | undefined, { on, at }: { on: string; at?: string | undefined }): boolean =>
+const isSince = (n: NotedLine | undefined, { on, at }: { on: string; at?: string | undefined }): boolean =>
   n !== undefined && `${n.on} ${n.at}` >= `${on} ${at ?? ''}`
 
 /**
  * Boxed, and still to be closed up: what no trade has cleared, or was found since the “go”, and when. Whoever goes back was not there.
  */
-export const foundToClose = ({ unmet }: Reckoning, s: Sheet): { item: Item; found: Noted | undefined }[] =>
+export const foundToClose = (
+  { unmet }: Reckoning,
+  s: Sheet,
+): { item: Item; found: NotedLine | undefined }[] =>
   leftToClose(s).length === 0
     ? []
     : unmet

@@ -14,10 +14,12 @@ import {
 } from '../../records/index.ts'
 import { clashWords } from './clash-words.ts'
 import { keepFound, withKeptFound } from './found-kept.ts'
+import { killing } from './found-words.ts'
 import { answersTo, goneFrom, withNoted } from './grave.ts'
 import { asSeenHere, isUnclocked, withoutHours, withTickedAt } from './seen-here.ts'
-import { isElsewhere, momentNow } from './sheet-handlers.ts'
+import { isElsewhere, momentNow, stoodFor } from './sheet-handlers.ts'
 import { fallenNow, goneUnsaid, honest, sentProblems, withBoxes, withKept } from './sync-judge.ts'
+import { withFoundAt } from './was-said.ts'
 import { withWords, writtenAnew } from './written.ts'
 
 const sent = z.strictObject({
@@ -57,7 +59,9 @@ export function removalSync(deps: PageDeps): Hono<Env> {
     const known = base === 0 ? EMPTY_SHEET : removals.version(id, base)?.sheet
     const mine = known === undefined ? came : withTickedAt(known, came)
     if (found === null && base > 0)
-      return refuse('This sheet was erased from the yard’s book, and nothing can be added to it any more')
+      return refuse(
+        `This sheet was erased from the yard’s book, and nothing can be added to it any more. ${erasedWith(came)}`,
+      )
     if (known === undefined)
       return refuse(
         'The yard’s book does not have the sheet that this was written on: write it again on its page',
@@ -167,7 +171,10 @@ export function removalSync(deps: PageDeps): Hono<Env> {
         (what) => now.site.noted?.findLast((n) => n.what === what)?.is !== 'found',
       )
       const moment = momentNow(c, deps)
-      return unsaid.length === 0 ? withWords(was, now, moment) : withNoted(was, now, {}, moment)
+      const stood = stoodFor(c, deps, { id, versions: found?.versions ?? [] })
+      const noted =
+        unsaid.length === 0 ? withWords(was, now, moment, stood) : withNoted(was, now, {}, moment, stood)
+      return withFoundAt(mine, was, noted, moment)
     }
 
     /** The sheet on which that was decided: as it stands here, or as the phone had it. */
@@ -183,6 +190,12 @@ export function removalSync(deps: PageDeps): Hono<Env> {
     }
   })
   return app
+}
+
+/** Whoever is forgotten stays so, and what was found at their house is on that phone alone. */
+function erasedWith(came: Sheet): string {
+  const kills = killing(came, EMPTY_SHEET)
+  return kills === '' ? '' : `On yours is: ${kills}. Start a new call for that address, and tap it there`
 }
 
 const ALL_OUT = 'Yours is not in the yard’s book, but for what you found'

@@ -2,12 +2,20 @@
  * Hazards that stand in somebody's own words and are tapped nowhere. Not a list of bad words: the words for what the sheet has
  * an answer for already, in English and Spanish (the terms are common ones; a word that is missed is read above “Go”).
  */
-import { type Grave, hasBegun, type Noted, type Sheet } from '../../records/index.ts'
+import {
+  EMPTY_SHEET,
+  type Grave,
+  hasBegun,
+  type Noted,
+  type NotedLine,
+  type Sheet,
+} from '../../records/index.ts'
 import { cuts, tappedAt, textsBehind } from './hazards.ts'
 import { type Facts, MET, NOT_NEEDED } from './item.ts'
 import { notesOf, notesUnread } from './notes-read.ts'
 import { fierce } from './people.ts'
 import { tickedHere } from './place.ts'
+import { type Stamp, withHouse, withLines, withUnread } from './was-said.ts'
 
 interface Written {
   says: string
@@ -86,7 +94,9 @@ const WRITTEN: readonly Written[] = [
 const textsOf = (s: Sheet): string[] => {
   const { job, site, decision, ended } = s
   const named = [job.name, job.address, job.phone, job.email, site.type, site.where, site.surface]
-  const texts = [...named, ...notesOf(s), decision?.reason, decision?.over?.reason, ended?.why]
+  // What was taken out of its field has lines of its own.
+  const inFields = notesOf({ ...s, site: { ...site, noted: [] } })
+  const texts = [...named, ...inFields, decision?.reason, decision?.over?.reason, ended?.why]
   return [...new Set(texts.filter((x) => x !== undefined))]
 }
 
@@ -150,7 +160,7 @@ const isTapped = (s: Sheet, { tapped }: Written): boolean => {
 }
 
 /** What was written of it once, and went with no answer; a reason for which it went off since is one. */
-const leftOf = ({ site: { noted = [] } }: Sheet, { tapped }: Written): Noted | undefined =>
+const leftOf = ({ site: { noted = [] } }: Sheet, { tapped }: Written): NotedLine | undefined =>
   noted.findLast(
     (n, i) =>
       n.is === 'written' &&
@@ -176,20 +186,22 @@ const wrote = (s: Sheet, w: Written): string => {
 export const writtenOn = (s: Sheet): { what: Grave; was: string }[] =>
   writtenIn(s).map((w) => ({ what: w.tapped[0], was: wrote(s, w) }))
 
-/** The sheet with a line for words that a change takes out of it, and nobody has answered: an emptied field is no look. */
-export function withWords(
-  before: Sheet,
-  after: Sheet,
-  stamp: Pick<Noted, 'by' | 'on' | 'at' | 'writtenAt'>,
-): Sheet {
+/**
+ * The sheet with a line for words that a change takes out of it, and nobody has answered: an emptied field is no look. `stood`: the
+ * sheet as others may have seen it.
+ */
+export const withWords = (before: Sheet, after: Sheet, stamp: Stamp, stood: Sheet = EMPTY_SHEET): Sheet =>
+  withHouse(before, withUnread(before, withNamed(before, after, stamp), stood, stamp), stamp)
+
+/** The same of words that name what is tapped by its own name. */
+export function withNamed(before: Sheet, after: Sheet, { by, on, at, writtenAt }: Stamp): Sheet {
   const still = writtenIn(after)
   const went = writtenIn(before).filter(
-    (w) => !still.includes(w) && !isTapped(after, w) && !notHereToday(before, w.tapped[0], stamp.on),
+    (w) => !still.includes(w) && !isTapped(after, w) && !notHereToday(before, w.tapped[0], on),
   )
   if (went.length === 0) return after
   const lines = went.map((w): Noted => {
     const words = hears(w, textsOf(before), before)
-    const { by, on, at, writtenAt } = stamp
     return {
       what: w.tapped[0],
       is: 'written',
@@ -202,12 +214,6 @@ export function withWords(
   })
   return { ...after, site: withLines(after.site, lines) }
 }
-
-/** At most as many as the schema takes: the last ones. */
-export const withLines = (site: Sheet['site'], lines: readonly Noted[]): Sheet['site'] => ({
-  ...site,
-  noted: [...(site.noted ?? []), ...lines].slice(-80),
-})
 
 /** As somebody taps it before the cut, of what is written on this sheet. 'not-here:gas' */
 export const notHere = (what: Grave): string => `not-here:${what}`

@@ -56,6 +56,7 @@ describe('opened under a go that fell', () => {
     expect((await yard.post('/intake', box)).status).toBe(303)
     expect(yard.store.removals.get(ID)?.colonies).toEqual([ID])
     expect(sheet().work.withoutGo).toMatchObject({ why: 'unsaid', by: 'Ines', on: DAY })
+    expect(sheet().work.withoutGo?.unmet.join()).toContain('gas pipe cleared')
     expect(await words()).toContain('nobody has said why it was done all the same')
   })
 

@@ -4,6 +4,7 @@ import { readThere } from '../../../src/features/removal/other-sheets.ts'
 import { EMPTY_SHEET, type Sheet } from '../../../src/records/removal-sheet.ts'
 import { type Phone, phoneIn, wordsOf } from '../../support/phone.ts'
 import { type TestYard, testYard } from '../../support/yard-app.ts'
+import { formIn } from '../../support/yard-on.ts'
 import { DAY, READY } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000063'
@@ -87,4 +88,25 @@ test('of two scores of how they behave at work the fierce one stays', async () =
   saved({ ...last(), work: { temper: 5 } })
   await signal()
   expect(last().work.temper).toBe(5)
+})
+
+test('words that nobody has read are read on a phone that takes them out, and once on the server', async () => {
+  const job = { ...READY.job, plannedOn: DAY, told: TOLD }
+  saved({ ...READY, job })
+  await signal()
+  const called = { ...formIn(await phone.open(`${PATH}/job`)), bystanders: 'none' }
+  const { version: _, ...typed } = called as Record<string, string | string[]>
+  // Its own version lies over the one that others may have seen.
+  expect(await tap('job', { ...typed, told: TOLD, wayIn: 'By the gate' })).toBe(303)
+  expect(await tap('job', { ...typed, told: '', wayIn: 'By the gate' })).toBe(303)
+  expect(wordsOf(await phone.open(`${PATH}/check`))).toContain(`“Was written: ${TOLD}”`)
+  // What it typed itself a minute ago it puts right in peace.
+  expect(await tap('job', { ...typed, told: '', wayIn: 'By the door' })).toBe(303)
+  await signal()
+  expect(last().job.told).toBeUndefined()
+  expect(
+    last()
+      .site.noted?.filter((n) => n.is === 'was')
+      .map((n) => n.words),
+  ).toEqual([TOLD])
 })
