@@ -6,6 +6,7 @@ import type { Sheet } from '../../records/index.ts'
 import { fingerprint } from '../../store/index.ts'
 import { tickedHere } from './place.ts'
 import { isUnderWay } from './ticked-when.ts'
+import { isSaidHere } from './without-go.ts'
 
 /**
  * Every free text of a sheet but names, how somebody is reached, and where it is and what is cut, which stand above “Go”: a test
@@ -29,7 +30,7 @@ export const notesOf = (
     check.clearedBy,
     ...(check.seconds ?? []).map((x) => x.reason),
     ...(d?.is === 'go' && d.fell === undefined && d.on === day ? [] : [d?.reason, d?.over?.reason]),
-    work.withoutGo?.words,
+    work.withoutGo && isSaidHere(work.withoutGo) ? undefined : work.withoutGo?.words,
     work.left,
     work.note,
     ...callBacks.map((b) => b.note),
