@@ -28,7 +28,7 @@ import { differing, type factsOf } from './sheet-facts.ts'
 import { isOnGo, isOver, nextPart, type Part, type Stage, stageOf } from './stage.ts'
 import { isUnderWay, ranOut } from './ticked-when.ts'
 import { beganWithoutGo, withoutGoWords } from './without-go.ts'
-import { CALLED_BACK, noGo, showsIn } from './words.ts'
+import { CALLED_BACK, noGo, showsIn, stageWords } from './words.ts'
 
 export const removalPath = (id: string): string => `/removals/${id}`
 
@@ -159,6 +159,7 @@ export function rowOf(
     plannedAt: sheet.job.plannedAt ?? null,
     stage,
     fell: goes && late === null ? null : noGo(sheet, late, today),
+    says: stageWords(stage, sheet),
     reckoning,
     // Of what is long over only what somebody has said.
     begun:

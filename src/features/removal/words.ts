@@ -334,6 +334,10 @@ export const STAGE_WORDS: Record<Stage, string> = {
   ended: 'Ended without a removal',
 }
 
+/** “Waiting” stands over no refusal: what is begun is not over, and not put off. */
+export const stageWords = (stage: Stage, { decision }: Sheet): string =>
+  stage === 'wait' && decision?.is === 'refuse' ? 'Begun, and refused' : STAGE_WORDS[stage]
+
 export const PART_WORDS: Record<Part, string> = {
   job: 'The call',
   site: 'Finding and opening',

@@ -110,6 +110,12 @@ describe.each(WROTE)('%s that another person has not sent', (_, write, asked, ki
   })
 })
 
+test('what stands on it is said beside its name, be it nothing but words', async () => {
+  await saved('site', { behindNote: 'a shaft right behind the board' })
+  await hands('operator')
+  expect(await words()).toContain('(Bram, not sent) . It says: “a shaft right behind the board”.')
+})
+
 test('a hotter day and what is not known are read too, and a cooler one is not', async () => {
   await saved('check', { hottestC: '99' })
   await saved('site', { temper: 'unknown' })
@@ -180,7 +186,7 @@ describe('a whole new sheet of the same house that waits for somebody else', () 
     await saved('site', { temper: '5' }, OTHER)
     await hands('operator')
     const page = await words()
-    expect(page.match(/“Ring twice”/g)).toHaveLength(1)
+    expect(page.match(/Read: the sheet of/g)).toHaveLength(1)
     expect(page.match(/Fierce bees: is it so here\?/g)).toHaveLength(1)
   })
 })

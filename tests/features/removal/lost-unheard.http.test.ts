@@ -198,5 +198,7 @@ test('one that is open and refused is not over', async () => {
   saved(GOES)
   saved({ ...REFUSED, work: opened('10:30').work })
   expect(await page()).not.toContain('Refused')
+  expect(await page()).toMatch(/Begun, and refused · 4 Invented Row/)
+  expect(await page()).not.toContain('Waiting')
   expect(await page()).toContain('The stairs are burnt through')
 })
