@@ -146,3 +146,72 @@ test('one’s own refusal that was answered meanwhile is not put back by taking 
   await signal()
   expect(last().decision).toMatchObject({ is: 'go', by: 'Odalys' })
 })
+
+describe('a page of the phone shows what is in the book, whatever waits on it', () => {
+  const page = async (part = '') => wordsOf(await phone.open(`/removals/${ID}${part}`))
+  const opened = (s: Sheet): Sheet => ({
+    ...s,
+    work: {
+      on: DAY,
+      openedAt: '11:55',
+      outdoorC: 20,
+      water: true,
+      underGo: { by: 'Odalys', on: DAY, at: '11:55' },
+    },
+  })
+  beforeEach(async () => {
+    await wrote('job', { ...CALL, phone: '555 0199' })
+  })
+
+  test('that it is open, on whose “go”, and that it is boxed', async () => {
+    const go = decided('go', 'Odalys')
+    await crossed(opened({ ...go, job: { ...go.job, phone: '555 0100' } }))
+    expect(await outbox()).toContain('Put mine over theirs')
+    expect(await page()).toMatch(/Fairweather Go · 4 Invented Row/)
+    expect(await page()).toContain('decided by Odalys')
+    expect(await page()).not.toContain('Begun without a “go”')
+    saved({ ...last(), work: { ...last().work, boxedAt: '11:58', queen: 'caged' } })
+    await signal()
+    expect(await page()).toContain('Bees are out')
+  })
+
+  test('a refusal, though nobody here decided anything: it is answered before “Go”', async () => {
+    const refusal = decided('refuse', 'Odalys')
+    await crossed({ ...refusal, job: { ...refusal.job, phone: '555 0100' } })
+    expect(await page()).toContain('Refused')
+    expect(await page()).toContain('The truss is cracked through')
+  })
+
+  test('of that, nothing is sent as one’s own', async () => {
+    const go = decided('go', 'Odalys')
+    await crossed(opened({ ...go, job: { ...go.job, phone: '555 0100' } }))
+    await wrote('site', {
+      where: 'left of the porch',
+      surface: 'cedar',
+      sheathingMm: '3/4',
+      behind: 'insulation',
+      hazards: 'none',
+      old: 'no',
+      temper: '3',
+      africanized: 'no',
+    })
+    await signal()
+    expect(last()).toMatchObject({ site: { temper: 3 }, work: { openedAt: '11:55' } })
+    expect(last().work.withoutGo).toBeUndefined()
+    expect(await outbox()).not.toMatch(/signed by somebody else|begun without/)
+    await phone.post(`/outbox/sheet/${ID}/over`, {})
+    await signal()
+    expect(last()).toMatchObject({ job: { phone: '555 0199' }, decision: { by: 'Odalys' } })
+    expect(await phone.syncService.state()).toMatchObject({ waiting: 0, refused: 0 })
+  })
+
+  test('what goes on with it here is judged as what goes on', async () => {
+    const go = decided('go', 'Odalys')
+    await crossed(opened({ ...go, job: { ...go.job, phone: '555 0100' } }))
+    await wrote('work', { on: DAY, openedAt: '11:55', boxedAt: '11:59', queen: 'caged', outdoorC: '68' })
+    await signal()
+    expect(await outbox()).not.toMatch(/signed by somebody else|begun without/)
+    expect(last().work).toMatchObject({ openedAt: '11:55', boxedAt: '11:59', queen: 'caged' })
+    expect(last().work.withoutGo).toBeUndefined()
+  })
+})
