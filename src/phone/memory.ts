@@ -10,6 +10,7 @@ import { connectionOf, type On } from './connection.ts'
 import {
   type Database,
   isRefused,
+  isToldTo,
   type KeptSheet,
   type RoundHead,
   type Waiting,
@@ -145,7 +146,7 @@ const read = async (db: Database): Promise<Snapshot> => {
 }
 
 function stateOf(
-  { birth, head, colonies, waiting, sheets }: Snapshot,
+  { birth, head, base, colonies, waiting, sheets }: Snapshot,
   now: Date,
   signIn: boolean,
 ): Omit<PhoneState, 'signIn' | 'reached'> {
@@ -157,6 +158,7 @@ function stateOf(
     birth,
     waiting: all.length - refused,
     refused,
+    told: sheets.filter((s) => isToldTo(s, base?.viewer.id)).length,
     unsent: all.map((w) => w.id),
     lastKept: last.at(-1) ?? null,
     newsAt: head?.newsAt ?? '',

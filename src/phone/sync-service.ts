@@ -23,7 +23,7 @@ import * as outbox from './outbox.ts'
 import type { OutboxActions } from './outbox-pages.tsx'
 import { bookOf, type PhoneBook } from './repository.ts'
 import type { Base } from './round-store.ts'
-import { keepSheets, overSheet, takeOutSheet } from './sheet-outbox.ts'
+import { keepSheets, overSheet, saidSheets, takeOutSheet } from './sheet-outbox.ts'
 
 export interface SyncServiceParts extends LineParts {
   open: (onGone: () => void) => Promise<Database>
@@ -67,6 +67,7 @@ export function syncServiceOf(parts: SyncServiceParts): SyncService {
     waiting: of.waiting,
     sheets: of.sheets,
     overSheet: (id) => on((db) => overSheet(db, id)).then(changed),
+    said: () => on((db) => saidSheets(db, base.viewer.id)).then(changed),
     takeOutSheet: (id) => on((db) => takeOutSheet(db, id, parts.now().toISOString())).then(changed),
     person: base.viewer.id,
     signIn: memory.standing.signIn,
@@ -173,7 +174,7 @@ export function syncServiceOf(parts: SyncServiceParts): SyncService {
       const viewer = base?.viewer ?? null
       const language = viewer?.language ?? parts.browserReads
       const frame = { ...bareFrame(new URL(request.url).pathname, parts.built, language), viewer }
-      const words = waitingWords(now, frame.words)
+      const words = waitingWords({ ...now, told: 0 }, frame.words)
       if (words === null || (await request.formData()).get('anyway') === 'yes') return null
       const { outbox, phone } = frame.words
       const all = [...waiting, ...sheets.flatMap(waitingOn)]

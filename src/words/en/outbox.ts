@@ -43,6 +43,7 @@ export const outbox = {
   sheet: {
     theirs: (owner: string, kills: string) => `A removal sheet of ${owner}${kills && `: ${kills}`}.`,
     what: (kills: string) => `Removal sheet${kills && `: ${kills}`}`,
+    told: 'All of it is in the yard’s book. What both of you changed, put together:',
     kept: (when: string) => `Kept here since ${when}.`,
     again: 'It goes again with the next signal.',
     over: 'Put mine over theirs',

@@ -42,6 +42,7 @@ export const outbox: typeof English = {
   takeBack: 'Anularla',
   sheet: {
     theirs: (owner, kills) => `Una hoja de rescate de ${owner}${kills && `: ${kills}`}.`,
+    told: 'Todo está en el libro del apiario. Lo que cambiaron las dos personas, unido:',
     what: (kills) => `Hoja de rescate${kills && `: ${kills}`}`,
     kept: (when) => `Guardada aquí desde ${when}.`,
     again: 'Se envía otra vez cuando haya señal.',

@@ -69,47 +69,74 @@ const crossed = async (hers: Sheet) => {
   await signal()
   await signal()
 }
-const letStand = async () => {
-  expect(await outbox()).toContain('Let that stand')
-  expect(await outbox()).not.toContain('Put mine over theirs')
-  expect(await outbox()).not.toContain('Take mine out')
-  await phone.open(`/outbox/sheet/${ID}/take-out`)
-  await phone.post(`/outbox/sheet/${ID}/take-out`, {})
-  await signal()
-  expect(await phone.syncService.state()).toMatchObject({ waiting: 0, refused: 0 })
+/** Nothing is left to choose: it is out of the outbox, and said once what was made of it. */
+const toldOnce = async (words: string) => {
+  expect(await phone.syncService.state()).toMatchObject({ waiting: 0, refused: 0, told: 1, kills: [] })
+  expect(wordsOf(await phone.open('/removals'))).toContain('1 put together with a colleague’s: read')
+  const page = await outbox()
+  expect(page).toContain('Ottoline Fairweather All of it is in the yard’s book.')
+  expect(page).toContain(words)
+  expect(page).not.toMatch(/Let that stand|Put mine over theirs|Take mine out|Mend it|Not accepted/)
+  expect(await outbox()).toContain('Nothing waits to be sent')
+  expect(await outbox()).not.toContain(words)
 }
 
-describe('where a careful answer stays whatever is tapped, nothing else is offered', () => {
+describe('where a careful answer stays whatever is tapped, it leaves the outbox by itself and says so once', () => {
   test('a colleague’s', async () => {
     await wrote('job', { ...CALL, sprayed: 'unknown' })
     await crossed(but({ sprayed: 'yes' }))
-    expect(await outbox()).toContain(
-      'Sprayed: theirs “Yes”, yours “Not known”. The more careful answer stays: “Yes”',
-    )
-    await letStand()
+    await toldOnce('Sprayed: theirs “Yes”, yours “Not known”. The more careful answer stays: “Yes”')
     expect(last().site.sprayed).toBe('yes')
   })
   test('one’s own', async () => {
     await wrote('job', { ...CALL, sprayed: 'yes' })
     await crossed(but({ sprayed: 'unknown' }))
-    expect(await outbox()).toContain('The more careful answer stays: “Yes”')
-    await letStand()
+    await toldOnce('The more careful answer stays: “Yes”')
     expect(last().site.sprayed).toBe('yes')
   })
   test('one’s own refusal over a colleague’s “go”', async () => {
     await wrote('check', { is: 'refuse', reason: 'The truss is cracked through', hottestC: '75' })
     await crossed(decided('go', 'Odalys'))
-    expect(await outbox()).toMatch(/The more careful answer stays: Bram tapped “Refuse”/)
-    await letStand()
+    await toldOnce('The more careful answer stays: Bram tapped “Refuse”')
     expect(last().decision).toMatchObject({ is: 'refuse', by: 'Bram' })
+  })
+})
+
+test('what is said once is said to who wrote it, also where somebody else signs in before', async () => {
+  await wrote('job', { ...CALL, told: 'Honey drips' })
+  await crossed(but({}, { told: 'Meter beside it' }))
+  await phone.handedTo('operator')
+  expect(await phone.syncService.state()).toMatchObject({ told: 0 })
+  expect(await outbox()).not.toContain('The words of both stay')
+  await phone.handedTo('beekeeper')
+  await toldOnce('The words of both stay')
+})
+
+test('a “go” that came beside it stands no more: it had not read the other one’s words', async () => {
+  saved(but({}, { told: 'Meter beside it' }))
+  const mine = decided('go', 'Bram')
+  const answer = await yard.ask('beekeeper', '/removals/sync', {
+    method: 'POST',
+    headers: { 'Content-Type': 'application/json' },
+    body: JSON.stringify({
+      id: ID,
+      base: 1,
+      over: false,
+      sheet: { ...mine, job: { ...mine.job, told: 'Honey drips' } },
+    }),
+  })
+  expect(answer.status).toBe(200)
+  expect(JSON.stringify(await answer.json())).toContain('The words of both stay')
+  expect(last()).toMatchObject({
+    job: { told: 'Meter beside it. Honey drips' },
+    decision: { is: 'go', by: 'Bram', fell: { by: 'Odalys' } },
   })
 })
 
 test('words of both stay', async () => {
   await wrote('job', { ...CALL, told: 'Honey drips' })
   await crossed(but({}, { told: 'Meter beside it' }))
-  expect(await outbox()).toContain('The words of both stay')
-  await letStand()
+  await toldOnce('The words of both stay')
   expect(last().job.told).toBe('Meter beside it. Honey drips')
 })
 
