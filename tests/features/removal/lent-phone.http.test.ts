@@ -72,6 +72,19 @@ const WROTE: readonly [string, () => Promise<void>, string, string][] = [
     'a “Wait” with a reason',
   ],
   ['fierce bees', () => saved('site', { temper: '5' }), 'Fierce bees: is it so here?', 'fierce bees'],
+  [
+    'the place',
+    () => saved('site', { where: 'over the covered well' }),
+    '“over the covered well”',
+    'a note others have not read',
+  ],
+  ['a hotter day', () => saved('check', { hottestC: '99' }), '“Hottest: 99 °F”', 'a hotter day'],
+  [
+    'what is not known',
+    () => saved('site', { temper: 'unknown' }),
+    '“Temper: not known”',
+    'temper not known',
+  ],
   ['sprayed bees', () => saved('job', { sprayed: 'yes' }), 'Sprayed bees: is it so here?', 'sprayed bees'],
 ]
 
@@ -105,7 +118,8 @@ describe.each(WROTE)('%s that another person has not sent', (_, write, asked, ki
     await hands('helper')
     const page = await words('/')
     expect(page).toContain(`can kill waits here and reaches nobody: ${kind}. Bram signs in`)
-    for (const secret of ['shaft', 'truss', 'Ottoline']) expect(page).not.toContain(secret)
+    for (const secret of ['shaft', 'truss', 'Ottoline', 'well']) expect(page).not.toContain(secret)
+    expect(await words('/outbox')).toContain(`A removal sheet of Bram: ${kind}.`)
     await expect(phone.open(`/removals/${ID}`)).rejects.toThrow()
   })
 })
