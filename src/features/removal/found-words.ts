@@ -15,20 +15,20 @@ export function killing(now: Sheet, before: Sheet): string {
   const held = heldIn(now, before)
   // Of a job that the yard does not know all is new: what nobody knows of it holds no “go” but its own.
   const isNew = before === EMPTY_SHEET
-  const read = [held?.reason, ...notesOf(before, ''), ...placeOf(before)]
+  const read = [held?.reason, ...notesOf(before, ''), ...placeTexts(before)]
   return [
     ...moreOn(now, before)
       .filter((what) => !had.includes(what))
       .map((what) => GRAVE_WORDS[what].toLowerCase()),
     ...(held === undefined ? [] : [held.is === 'refuse' ? 'a refusal' : 'a “Wait” with a reason']),
     ...(isNew ? [] : carefulKinds(now, before)),
-    ...([...notesOf(now), ...(isNew ? [] : placeOf(now))].every((text) => read.includes(text))
+    ...([...notesOf(now), ...(isNew ? [] : placeTexts(now))].every((text) => read.includes(text))
       ? []
       : ['a note others have not read']),
   ].join(', ')
 }
 
-const placeOf = ({ site }: Sheet) => [site.where, site.surface].filter((text) => text !== undefined)
+const placeTexts = ({ site }: Sheet) => [site.where, site.surface].filter((text) => text !== undefined)
 
 /** ['temper not known', 'a hotter day'] */
 function carefulKinds(now: Sheet, before: Sheet): string[] {
