@@ -12,7 +12,7 @@ import {
   type Sheet,
   sheet,
 } from '../../records/index.ts'
-import { clashWords } from './clash-words.ts'
+import { clashWords, YOU } from './clash-words.ts'
 import { keepFound, withKeptFound } from './found-kept.ts'
 import { answersTo, goneFrom, withNoted } from './grave.ts'
 import { asSeenHere, isUnclocked, withoutHours, withTickedAt } from './seen-here.ts'
@@ -77,7 +77,7 @@ export function removalSync(deps: PageDeps): Hono<Env> {
     const both = asks ? besideClash(known, mine, before, wasRead(mine.decision)) : merging
     const said = asks
       ? clashWords(
-          whose.map((by) => (by === signedIn(c) ? 'You' : by)),
+          whose.map((by) => (by === signedIn(c) ? YOU : by)),
           [before, mine, both],
           clashes,
           settledIn(both),

@@ -188,6 +188,8 @@ describe('one person, two phones', () => {
     const answer = await sync(but(READY, {}, older))
     expect(answer.status).toBe(422)
     expect(answer.text).toContain('You saved something else meanwhile')
+    expect(answer.text).toMatch(/from your other phone “[^”]*”, from this one “/)
+    expect(answer.text).not.toContain('theirs')
     expect(last().site).toMatchObject(newer)
   })
   test('words of both stay, whole', async () => {
