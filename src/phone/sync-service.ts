@@ -5,7 +5,7 @@
 
 import { bareFrame, forecastCache } from '../app/index.ts'
 import { type Day, dayIn } from '../days.ts'
-import { SignOutPage, UnlistedPage } from '../features/offline/index.ts'
+import { SignOutPage, UnheardPage, UnlistedPage } from '../features/offline/index.ts'
 import { ROUND_PAGES } from '../features/phone-features.ts'
 import { entry as entrySchema } from '../journal/index.ts'
 import type { Language } from '../languages.ts'
@@ -129,9 +129,21 @@ export function syncServiceOf(parts: SyncServiceParts): SyncService {
     return words === null ? null : pageOf(UnlistedPage({ frame, waiting: words }))
   }
 
+  /** A job that the server knows less of than this phone does, where the phone does not know the rest; null for every other page. */
+  async function unheard(request: Request): Promise<Response | null> {
+    const path = new URL(request.url).pathname
+    if (!A_JOB.test(path) || (await snapshot()).head !== null) return null
+    // Nobody may be signed in, who then is to sign in first.
+    if (memory.standing.reached === null) await send()
+    if (memory.standing.signIn) return null
+    const frame = bareFrame(path, parts.built, parts.browserReads)
+    const kills = ((await state()).kills ?? []).map(frame.words.phone.kills)
+    return kills.length === 0 ? null : pageOf(UnheardPage({ frame, kills }), 503)
+  }
+
   async function takeForm(request: Request): Promise<Response | null> {
     const taken = await answered(request, (of, head, today) => bookOf({ ...of, head, today }))
-    if (taken === null) return null
+    if (taken === null) return unheard(request)
     const { answer, repository, viewer, behind } = taken
     const { kept: sheets } = repository.removals
     if (sheets.length > 0) {
@@ -159,7 +171,8 @@ export function syncServiceOf(parts: SyncServiceParts): SyncService {
 
   return {
     state,
-    page: async (request) => (await answered(request, memory.repository))?.answer ?? unlisted(request),
+    page: async (request) =>
+      (await answered(request, memory.repository))?.answer ?? (await unheard(request)) ?? unlisted(request),
     photo: photos.find,
     form(request) {
       // One after the other: two at once would each be judged without the other.
@@ -193,6 +206,8 @@ export function syncServiceOf(parts: SyncServiceParts): SyncService {
     language: async () => (await snapshot()).base?.viewer.language ?? parts.browserReads,
   }
 }
+
+const A_JOB = /^\/removals\/[\da-f]{8}-/
 
 /** No page of the round, nothing that is kept here, not allowed, or broken here: the server may know better. */
 const isForServer = ({ headers, status }: Response): boolean =>

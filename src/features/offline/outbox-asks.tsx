@@ -92,9 +92,7 @@ export const SignOutPage = ({
 }) => (
   <Layout frame={frame} title={frame.words.outbox.signingOut.title} ways={false}>
     <h1 id="sign-out-warning">{waiting}</h1>
-    {kills.map((line) => (
-      <p class="phone-kills">{line}</p>
-    ))}
+    <Kills lines={kills} />
     <p>{[frame.words.outbox.signingOut.stays, ...rest].join(' ')}</p>
     <div class="buttons">
       <a class="button button-do" href="/outbox">
@@ -108,6 +106,28 @@ export const SignOutPage = ({
       </form>
     </div>
   </Layout>
+)
+
+/** A job of which the yard has not heard all that is here, nor this phone the rest. */
+export const UnheardPage = ({ frame, kills }: { frame: Frame; kills: string[] }) => (
+  <Layout frame={frame} title={frame.words.outbox.title} ways={false}>
+    <h1>{frame.words.outbox.unlisted.job}</h1>
+    <Kills lines={kills} />
+    <p>{frame.words.outbox.unlisted.jobWaits}</p>
+    <div class="buttons">
+      <a class="button button-do" href={frame.path}>
+        {frame.words.outbox.unlisted.again}
+      </a>
+    </div>
+  </Layout>
+)
+
+const Kills = ({ lines }: { lines: string[] }) => (
+  <>
+    {lines.map((line) => (
+      <p class="phone-kills">{line}</p>
+    ))}
+  </>
 )
 
 /** While the phone does not know who is signed in: how much waits, and nothing of what it says. */

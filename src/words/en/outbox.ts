@@ -73,6 +73,9 @@ export const outbox = {
   unlisted: {
     says: 'What waits is listed here, and goes, as soon as the yard has told this phone who is signed in.',
     again: 'Look again',
+    job: 'Not before this phone knows the job',
+    jobWaits:
+      'It may be of this job, and the yard does not know it. The page opens once the yard has sent this phone its jobs.',
   },
   noSignal: {
     title: 'No signal',

@@ -69,6 +69,9 @@ export const outbox: typeof English = {
   unlisted: {
     says: 'Lo que espera aparece aquí, y se envía, en cuanto el apiario le diga a este teléfono quién entró.',
     again: 'Mirar otra vez',
+    job: 'No antes de que este teléfono conozca el trabajo',
+    jobWaits:
+      'Puede ser de este trabajo, y el apiario no lo sabe. La página se abre cuando el apiario le haya enviado sus trabajos a este teléfono.',
   },
   noSignal: {
     title: 'Sin señal',

@@ -2,7 +2,7 @@
 import { beforeEach, describe, expect, test } from 'vitest'
 import type { Role } from '../../../src/people/index.ts'
 import { EMPTY_SHEET, type Sheet } from '../../../src/records/removal-sheet.ts'
-import { type Phone, phoneIn, wordsOf } from '../../support/phone.ts'
+import { answering, type Phone, phoneIn, sometimes, wordsOf } from '../../support/phone.ts'
 import { type TestYard, testYard } from '../../support/yard-app.ts'
 import { formIn } from '../../support/yard-on.ts'
 import type { Fields } from './one-sheet.ts'
@@ -170,6 +170,41 @@ test('what a colleague tapped after one’s own words is asked, though both wait
   await phone.syncService.form(new Request('http://yard.test/outbox/1/again', { method: 'POST' }))
   await saved('job', { email: 'her@example.org' })
   expect(await words()).toContain('Gas pipe: is it here?')
+})
+
+describe('where its jobs have not come since somebody else signed in', () => {
+  const roundless = (path: string): boolean => path.startsWith('/phone/round')
+  beforeEach(async () => {
+    await saved('site', { behind: ['insulation', 'gas'] })
+    await phone.syncService.signedOut()
+    phone.heldBy('operator')
+    await phone.signal(sometimes(roundless, answering(500)))
+  })
+
+  test('no page of a job is the server’s, which does not know it: it says what waits, and is opened again', async () => {
+    const page = await words()
+    expect(page).toContain('reaches nobody: gas pipe. Bram signs in')
+    expect(page).toContain('Look again')
+    expect(page).not.toContain('unmet')
+    const { status, text } = await send(`/removals/${ID}/check`, { ...CHECK, version: '1' })
+    expect(status).toBe(503)
+    expect(text).toContain('gas pipe')
+    await signal()
+    expect(await words()).toContain('Gas pipe')
+    expect((await save('check', CHECK)).status).toBe(422)
+  })
+
+  test('whoever is not signed in is asked to by the server', async () => {
+    phone.heldBy(null)
+    await phone.syncService.signedOut()
+    await signal()
+    await expect(phone.open(`/removals/${ID}`)).rejects.toThrow()
+  })
+
+  test('any other page, and the call of a new job, are the server’s', async () => {
+    await expect(phone.open('/removals/new')).rejects.toThrow()
+    await expect(phone.open('/yard')).rejects.toThrow()
+  })
 })
 
 describe('a whole new sheet of the same house that waits for somebody else', () => {
