@@ -87,12 +87,7 @@ const OF_THE_BOOK = ['work', 'decision', 'ended', 'boxes'] as const
 /** It is open, boxed, ended or refused in the book: so it is shown, whatever of this phone's waits. A “go” that had not read that is none. */
 function withBook(shown: Sheet, { sheet, from = EMPTY_SHEET, owner }: WaitingSheet, theirs: Sheet): Sheet {
   const { work, ended, boxes } = mergeSheets(from, sheet, theirs).sheet
-  const happened = {
-    ...shown,
-    work,
-    ...(ended === undefined ? {} : { ended }),
-    ...(boxes === undefined ? {} : { boxes }),
-  }
+  const happened = { ...shown, work, ended, boxes }
   if (theirs.decision === undefined || canonical(sheet.decision) !== canonical(from.decision)) return happened
   const decided = { ...happened, decision: theirs.decision }
   return hasBegun(theirs) ? decided : without(decided, owner.name)

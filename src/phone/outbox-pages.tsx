@@ -75,9 +75,7 @@ export function outboxPages(deps: PageDeps, actions: OutboxActions): Hono<Env> {
   }
 
   app.get('/outbox', async (c) => {
-    const told = actions.sheets.flatMap((s) =>
-      s.told !== undefined && isToldTo(s, actions.person) ? [{ id: s.id, ...s.told }] : [],
-    )
+    const told = actions.sheets.filter((s) => isToldTo(s, actions.person))
     const { frame } = c.var
     const made = page(
       c,

@@ -5,7 +5,7 @@
 
 import { bareFrame, forecastCache } from '../app/index.ts'
 import { type Day, dayIn } from '../days.ts'
-import { SignOutPage, UnheardPage, UnlistedPage } from '../features/offline/index.ts'
+import { SignOutPage, UnlistedPage } from '../features/offline/index.ts'
 import { ROUND_PAGES } from '../features/phone-features.ts'
 import { entry as entrySchema } from '../journal/index.ts'
 import type { Language } from '../languages.ts'
@@ -120,30 +120,28 @@ export function syncServiceOf(parts: SyncServiceParts): SyncService {
     return isForServer(answer) ? null : { answer, repository, viewer: base.viewer, behind }
   }
 
-  /** Of what waits, no more than how much, where it is not known who looks; null for every other page. */
+  /**
+   * Of what waits, no more than how much, where it is not known who looks; and what can kill of it, in place of a job that the server knows
+   * less of than this phone does, where the phone does not know the rest. Null for every other page.
+   */
   async function unlisted(request: Request): Promise<Response | null> {
     const path = new URL(request.url).pathname
-    if (path !== '/outbox' || (await snapshot()).base !== null) return null
-    const frame = bareFrame(path, parts.built, parts.browserReads)
-    const words = waitingWords(await state(), frame.words)
-    return words === null ? null : pageOf(UnlistedPage({ frame, waiting: words }))
-  }
-
-  /** A job that the server knows less of than this phone does, where the phone does not know the rest; null for every other page. */
-  async function unheard(request: Request): Promise<Response | null> {
-    const path = new URL(request.url).pathname
-    if (!A_JOB.test(path) || (await snapshot()).head !== null) return null
+    const { base, head } = await snapshot()
+    const ofJob = A_JOB.test(path) && head === null
+    if (!ofJob && (path !== '/outbox' || base !== null)) return null
     // Nobody may be signed in, who then is to sign in first.
-    if (memory.standing.reached === null) await send()
-    if (memory.standing.signIn) return null
+    if (ofJob && memory.standing.reached === null) await send()
+    const now = await state()
     const frame = bareFrame(path, parts.built, parts.browserReads)
-    const kills = ((await state()).kills ?? []).map(frame.words.phone.kills)
-    return kills.length === 0 ? null : pageOf(UnheardPage({ frame, kills }), 503)
+    const kills = ofJob && !now.signIn ? (now.kills ?? []).map(frame.words.phone.kills) : []
+    if (ofJob && kills.length === 0) return null
+    const waiting = waitingWords(now, frame.words)
+    return waiting === null ? null : pageOf(UnlistedPage({ frame, waiting, kills }), ofJob ? 503 : 200)
   }
 
   async function takeForm(request: Request): Promise<Response | null> {
     const taken = await answered(request, (of, head, today) => bookOf({ ...of, head, today }))
-    if (taken === null) return unheard(request)
+    if (taken === null) return unlisted(request)
     const { answer, repository, viewer, behind } = taken
     const { kept: sheets } = repository.removals
     if (sheets.length > 0) {
@@ -171,8 +169,7 @@ export function syncServiceOf(parts: SyncServiceParts): SyncService {
 
   return {
     state,
-    page: async (request) =>
-      (await answered(request, memory.repository))?.answer ?? (await unheard(request)) ?? unlisted(request),
+    page: async (request) => (await answered(request, memory.repository))?.answer ?? unlisted(request),
     photo: photos.find,
     form(request) {
       // One after the other: two at once would each be judged without the other.

@@ -1,6 +1,6 @@
 /** What other parts may import from here; README.md explains. */
 export { NoSignalPage, NotKeptPage } from './no-signal-page.tsx'
-export { SignOutPage, TakeOutPage, TakeOutSheetPage, UnheardPage, UnlistedPage } from './outbox-asks.tsx'
+export { SignOutPage, TakeOutPage, TakeOutSheetPage, UnlistedPage } from './outbox-asks.tsx'
 export type { OutboxItem, OwnItem, SheetItem } from './outbox-items.ts'
 export { OutboxPage } from './outbox-page.tsx'
 export {

@@ -108,20 +108,6 @@ export const SignOutPage = ({
   </Layout>
 )
 
-/** A job of which the yard has not heard all that is here, nor this phone the rest. */
-export const UnheardPage = ({ frame, kills }: { frame: Frame; kills: string[] }) => (
-  <Layout frame={frame} title={frame.words.outbox.title} ways={false}>
-    <h1>{frame.words.outbox.unlisted.job}</h1>
-    <Kills lines={kills} />
-    <p>{frame.words.outbox.unlisted.jobWaits}</p>
-    <div class="buttons">
-      <a class="button button-do" href={frame.path}>
-        {frame.words.outbox.unlisted.again}
-      </a>
-    </div>
-  </Layout>
-)
-
 const Kills = ({ lines }: { lines: string[] }) => (
   <>
     {lines.map((line) => (
@@ -130,18 +116,33 @@ const Kills = ({ lines }: { lines: string[] }) => (
   </>
 )
 
-/** While the phone does not know who is signed in: how much waits, and nothing of what it says. */
-export const UnlistedPage = ({ frame, waiting }: { frame: Frame; waiting: string }) => (
-  <Layout frame={frame} title={frame.words.outbox.title} ways={false}>
-    <h1>{waiting}</h1>
-    <p>{frame.words.outbox.unlisted.says}</p>
-    <div class="buttons">
-      <a class="button button-do" href="/outbox">
-        {frame.words.outbox.unlisted.again}
-      </a>
-      <a class="button" href="/sign-in?to=%2Foutbox">
-        {frame.words.outbox.signIn}
-      </a>
-    </div>
-  </Layout>
-)
+/**
+ * While the phone does not know who is signed in: how much waits, and nothing of what it says. `kills`: in place of the page of a job, of
+ * which the yard has not heard all that is here, nor this phone the rest.
+ */
+export const UnlistedPage = ({
+  frame,
+  waiting,
+  kills,
+}: {
+  frame: Frame
+  waiting: string
+  kills: string[]
+}) => {
+  const { outbox } = frame.words
+  return (
+    <Layout frame={frame} title={outbox.title} ways={false}>
+      <h1>{waiting}</h1>
+      <Kills lines={kills} />
+      <p>{outbox.unlisted[kills.length > 0 ? 'job' : 'says']}</p>
+      <div class="buttons">
+        <a class="button button-do" href={frame.path}>
+          {outbox.unlisted.again}
+        </a>
+        <a class="button" href="/sign-in?to=%2Foutbox">
+          {outbox.signIn}
+        </a>
+      </div>
+    </Layout>
+  )
+}

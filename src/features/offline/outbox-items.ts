@@ -73,8 +73,7 @@ export interface SheetItem {
 /** A sheet that was put together with a colleague's, and what stands of two words where no tap could choose. */
 export interface ToldItem {
   id: string
-  name: string
-  lines: FormState['problems']
+  told?: { name: string; lines: FormState['problems'] }
 }
 
 /** Names of the photos that go with an entry. */

@@ -6,14 +6,13 @@ import { Refused } from './outbox-lines.tsx'
 
 export const Told = ({ told, frame }: { told: ToldItem[]; frame: Frame }) => (
   <ol class="lines outbox outbox-sheets">
-    {told.map(({ id, name, lines }) => (
+    {told.map(({ id, told }) => (
       <li>
         <a class="tall" href={`/removals/${id}`}>
-          <b>{name}</b>
+          <b>{told?.name}</b>
         </a>
-        <p>{frame.words.outbox.sheet.told}</p>
         <ul>
-          {lines.map((p) => (
+          {told?.lines.map((p) => (
             <li>{sentenceOf('', p.message, frame.words)}</li>
           ))}
         </ul>

@@ -43,7 +43,6 @@ export const outbox = {
   sheet: {
     theirs: (owner: string, kills: string) => `A removal sheet of ${owner}${kills && `: ${kills}`}.`,
     what: (kills: string) => `Removal sheet${kills && `: ${kills}`}`,
-    told: 'All of it is in the yard’s book. What both of you changed, put together:',
     kept: (when: string) => `Kept here since ${when}.`,
     again: 'It goes again with the next signal.',
     over: 'Put mine over theirs',
@@ -73,9 +72,7 @@ export const outbox = {
   unlisted: {
     says: 'What waits is listed here, and goes, as soon as the yard has told this phone who is signed in.',
     again: 'Look again',
-    job: 'Not before this phone knows the job',
-    jobWaits:
-      'It may be of this job, and the yard does not know it. The page opens once the yard has sent this phone its jobs.',
+    job: 'It may be of this job. The page opens once the round is here.',
   },
   noSignal: {
     title: 'No signal',

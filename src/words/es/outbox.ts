@@ -42,7 +42,6 @@ export const outbox: typeof English = {
   takeBack: 'Anularla',
   sheet: {
     theirs: (owner, kills) => `Una hoja de rescate de ${owner}${kills && `: ${kills}`}.`,
-    told: 'Todo está en el libro del apiario. Lo que cambiaron las dos personas, unido:',
     what: (kills) => `Hoja de rescate${kills && `: ${kills}`}`,
     kept: (when) => `Guardada aquí desde ${when}.`,
     again: 'Se envía otra vez cuando haya señal.',
@@ -69,9 +68,7 @@ export const outbox: typeof English = {
   unlisted: {
     says: 'Lo que espera aparece aquí, y se envía, en cuanto el apiario le diga a este teléfono quién entró.',
     again: 'Mirar otra vez',
-    job: 'No antes de que este teléfono conozca el trabajo',
-    jobWaits:
-      'Puede ser de este trabajo, y el apiario no lo sabe. La página se abre cuando el apiario le haya enviado sus trabajos a este teléfono.',
+    job: 'Puede ser de este trabajo. La página se abre cuando llegue la ronda.',
   },
   noSignal: {
     title: 'Sin señal',

@@ -74,7 +74,7 @@ const toldOnce = async (words: string) => {
   expect(await phone.syncService.state()).toMatchObject({ waiting: 0, refused: 0, told: 1, kills: [] })
   expect(wordsOf(await phone.open('/removals'))).toContain('1 put together with a colleague’s: read')
   const page = await outbox()
-  expect(page).toContain('Ottoline Fairweather All of it is in the yard’s book.')
+  expect(page).toContain('Ottoline Fairweather Odalys saved something else meanwhile')
   expect(page).toContain(words)
   expect(page).not.toMatch(/Let that stand|Put mine over theirs|Take mine out|Mend it|Not accepted/)
   expect(await outbox()).toContain('Nothing waits to be sent')
