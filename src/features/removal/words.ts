@@ -321,7 +321,7 @@ export const SIGN_HOW: Choice[] = [
   { value: 'paper', label: 'On paper' },
 ]
 
-export const STAGE_WORDS: Record<Stage, string> = {
+const STAGE_WORDS: Record<Stage, string> = {
   called: 'Called',
   'looked-at': 'Looked at',
   agreed: 'Agreement signed',
