@@ -182,7 +182,8 @@ export const killsOn = (s: KeptSheet): NonNullable<PhoneState['kills']> =>
   waitingOn(s).flatMap((w) => {
     const before = s.theirs?.sheet ?? w.from ?? EMPTY_SHEET
     // Of a sheet that was refused the yard has kept what it found, and no more.
-    const known = isRefused(w) && w.base > 0
+    // One's own of which the yard tells nothing was erased there: what it found is nowhere else.
+    const known = isRefused(w) && w.base > 0 && (s.theirs !== null || s.mine !== w)
     const what = killing(w.sheet, known ? withFound(before, w.sheet, w.from) : before)
     return what === '' ? [] : [{ what, by: w.owner.name }]
   })

@@ -242,3 +242,12 @@ describe('a page of the phone shows what is in the book, whatever waits on it', 
     expect(last().work.withoutGo).toBeUndefined()
   })
 })
+
+test('what was found on a sheet that was erased meanwhile is named, for the yard does not have it', async () => {
+  await wrote('job', { ...CALL, bystanders: 'allergic' })
+  expect((await yard.post('operator', `/removals/${ID}/erase`, { sure: 'yes' })).status).toBe(303)
+  expect(removals().get(ID)).toBeNull()
+  await signal()
+  expect(await phone.syncService.state()).toMatchObject({ refused: 1 })
+  expect(await outbox()).toMatch(/Removal sheet: somebody allergic/i)
+})
