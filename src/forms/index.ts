@@ -15,7 +15,7 @@ export {
 } from './field.tsx'
 export { ALONG, COMMON, FIELDS, fieldsOf, hasPhotos, NEW_YARD, TAKEN } from './fields.ts'
 export { numberTyped } from './numbers.ts'
-export { Photos } from './photo-field.tsx'
+export { JpegOnly, Photos } from './photo-field.tsx'
 export { correctionOf, type Draft, draftOf, fieldsIn, labelOf, typedFields, typedOf } from './read.ts'
 export { Save } from './save.tsx'
 export type { FieldSpec, FieldSpecs } from './spec.ts'

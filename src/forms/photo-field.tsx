@@ -36,7 +36,18 @@ export const PhotoField = ({ form, hint }: { form: FormState; hint?: string | un
         {forms.takePhotos}
       </label>
       <input id="photo-files" type="file" name="photo" accept="image/jpeg,image/png,image/webp" multiple />
+      <JpegOnly />
     </fieldset>
+  )
+}
+
+/** Whatever picture it is, the page draws it anew as a JPEG; without JavaScript it goes as it is, so that is said beside the field. */
+export const JpegOnly = () => {
+  const { forms } = useWords()
+  return (
+    <noscript>
+      <span class="small">{forms.jpegOnly}</span>
+    </noscript>
   )
 }
 

@@ -12,6 +12,8 @@ export interface PhoneState {
   waiting: number
   /** Entries the server would not have; they are counted apart. */
   refused: number
+  /** Sheets of whoever is signed in that were put together with a colleague's, and of which that is to be said; absent from an older worker. */
+  told?: number
   /** Ids of all of these. */
   unsent: string[]
   /** When the last of these was kept. UTC, ISO; null when there is none. */
@@ -52,12 +54,13 @@ export type Ask =
 
 /** '3 waiting to be sent', '2 waiting to be sent, 1 not accepted'; null when there is neither. */
 export function waitingWords(
-  { waiting, refused }: Pick<PhoneState, 'waiting' | 'refused'>,
+  { waiting, refused, told = 0 }: Pick<PhoneState, 'waiting' | 'refused' | 'told'>,
   w: PhoneWords,
 ): string | null {
   const parts = [
     waiting === 0 ? null : w.phone.waiting(waiting),
     refused === 0 ? null : w.phone.refused(refused),
+    told === 0 ? null : w.phone.told(told),
   ].filter((p) => p !== null)
   return parts.length === 0 ? null : parts.join(', ')
 }

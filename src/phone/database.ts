@@ -63,7 +63,13 @@ export interface KeptSheet {
   mine: WaitingSheet | null
   /** What others wrote on it here: it waits for each of them. Absent: nothing, as far as an older program knew. */
   aside?: WaitingSheet[]
+  /** What the server made of two words that crossed where no tap could choose: said once, to whoever wrote the one. */
+  told?: { to: string; name: string; lines: Problem[] }
 }
+
+/** Whether something is to be said of it to a person. */
+export const isToldTo = ({ told }: KeptSheet, person: string | undefined): boolean =>
+  told !== undefined && told.to === person
 
 /** Everybody's words that wait on a sheet. */
 export const waitingOn = ({ mine, aside = [] }: KeptSheet): WaitingSheet[] =>

@@ -3,10 +3,19 @@
  * Saving hands the sheet to `kept`; it counts only when it is on the disk, which is the caller's business.
  */
 import { problemsOf } from '../journal/index.ts'
-import { heldIn, isOver, type Sheet, sheet as sheetSchema, withFound } from '../records/index.ts'
+import {
+  EMPTY_SHEET,
+  hasBegun,
+  heldIn,
+  isOver,
+  mergeSheets,
+  type Sheet,
+  sheet as sheetSchema,
+  withFound,
+} from '../records/index.ts'
 import { refused } from '../result.ts'
 import { canonical, fractionOf, type Jobs, type SheetVersion } from '../store/index.ts'
-import type { KeptSheet } from './database.ts'
+import type { KeptSheet, WaitingSheet } from './database.ts'
 
 /** A sheet saved by a form since the book was made. */
 export interface SavedHere {
@@ -23,6 +32,8 @@ export interface PhoneJobs extends Jobs {
 interface Known {
   base: number
   last: SheetVersion
+  /** What was written here, where more is shown with it than that. */
+  own?: Sheet
   colonies: string[]
 }
 
@@ -32,12 +43,13 @@ function knownOf({ id, theirs, mine }: KeptSheet): Known | null {
     const { base, keptAt, owner } = mine
     const newer = theirs !== null && theirs.version > base ? theirs : null
     // Not accepted: whatever it was refused for has to be read first.
-    const sheet =
+    const shown =
       newer === null && mine.refused === null && mine.unaccepted !== true
         ? mine.sheet
         : overTheirs(mine.sheet, newer ?? { sheet: mine.sheet, savedBy: owner.name }, mine.from)
+    const sheet = newer === null ? shown : withBook(shown, mine, newer.sheet)
     const last = { id, version: base + fractionOf(sheet), savedAt: keptAt, savedBy: owner.name, sheet }
-    return { base, last, colonies: theirs?.colonies ?? [] }
+    return { base, last, own: mine.sheet, colonies: theirs?.colonies ?? [] }
   }
   return theirs === null ? null : { base: theirs.version, last: theirs, colonies: theirs.colonies }
 }
@@ -67,6 +79,25 @@ function overTheirs(
     ...new Map([mine, theirs].flatMap((s) => s.site.noted ?? []).map((n) => [canonical(n), n])).values(),
   ]
   return noted.length === 0 ? shown : { ...shown, site: { ...shown.site, noted } }
+}
+
+/** What happened and what was decided, of which the book may say more than was written here. */
+const OF_THE_BOOK = ['work', 'decision', 'ended', 'boxes'] as const
+
+/** It is open, boxed, ended or refused in the book: so it is shown, whatever of this phone's waits. A “go” that had not read that is none. */
+function withBook(shown: Sheet, { sheet, from = EMPTY_SHEET, owner }: WaitingSheet, theirs: Sheet): Sheet {
+  const { work, ended, boxes } = mergeSheets(from, sheet, theirs).sheet
+  const happened = { ...shown, work, ended, boxes }
+  if (theirs.decision === undefined || canonical(sheet.decision) !== canonical(from.decision)) return happened
+  const decided = { ...happened, decision: theirs.decision }
+  return hasBegun(theirs) ? decided : without(decided, owner.name)
+}
+
+/** What is only shown of the book is not sent as one's own. */
+function withoutBook(saved: Sheet, { own, last }: Known): Sheet {
+  if (own === undefined) return saved
+  const same = OF_THE_BOOK.filter((key) => canonical(saved[key]) === canonical(last.sheet[key]))
+  return { ...saved, ...Object.fromEntries(same.map((key) => [key, own[key]])) }
 }
 
 /** What others found on site and have not sent is everybody's; what they wrote is asked about as if on another sheet (`unsent`). */
@@ -102,8 +133,9 @@ export function jobsOf(sheets: readonly KeptSheet[], boxed: (id: string) => bool
     const from = found?.base ?? 0
     // No form of a version of this phone's bears a number that the server gives: it is known by what it says.
     const last = { id, version: from + fractionOf(parsed.data), savedAt, savedBy, sheet: parsed.data }
-    known.set(id, { base: from, last, colonies: found?.colonies ?? [] })
-    kept.push({ id, base: from, version: last })
+    const sheet = found === undefined ? parsed.data : withoutBook(parsed.data, found)
+    known.set(id, { base: from, last, own: sheet, colonies: found?.colonies ?? [] })
+    kept.push({ id, base: from, version: { ...last, sheet } })
     return { ok: true, version: last.version }
   }
 

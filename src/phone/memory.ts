@@ -10,6 +10,7 @@ import { connectionOf, type On } from './connection.ts'
 import {
   type Database,
   isRefused,
+  isToldTo,
   type KeptSheet,
   type RoundHead,
   type Waiting,
@@ -145,7 +146,7 @@ const read = async (db: Database): Promise<Snapshot> => {
 }
 
 function stateOf(
-  { birth, head, colonies, waiting, sheets }: Snapshot,
+  { birth, head, base, colonies, waiting, sheets }: Snapshot,
   now: Date,
   signIn: boolean,
 ): Omit<PhoneState, 'signIn' | 'reached'> {
@@ -157,6 +158,7 @@ function stateOf(
     birth,
     waiting: all.length - refused,
     refused,
+    told: sheets.filter((s) => isToldTo(s, base?.viewer.id)).length,
     unsent: all.map((w) => w.id),
     lastKept: last.at(-1) ?? null,
     newsAt: head?.newsAt ?? '',
@@ -179,8 +181,8 @@ export const byOwner = (kills: NonNullable<PhoneState['kills']>): typeof kills =
 export const killsOn = (s: KeptSheet): NonNullable<PhoneState['kills']> =>
   waitingOn(s).flatMap((w) => {
     const before = s.theirs?.sheet ?? w.from ?? EMPTY_SHEET
-    // Of a sheet that was refused the yard has kept what it found, and no more; of one that was erased nothing.
-    const known = isRefused(w) && s.theirs !== null
+    // Of a sheet that was refused the yard has kept what it found, and no more; of one that was erased, or never came there, nothing.
+    const known = isRefused(w) && w.base > 0 && s.theirs !== null
     const what = killing(w.sheet, known ? withFound(before, w.sheet, w.from) : before)
     return what === '' ? [] : [{ what, by: w.owner.name }]
   })

@@ -27,7 +27,14 @@ import { foundWords } from '../features/removal/index.ts'
 import { correctionOf, type FieldProblem, one, type Typed, typedOf } from '../forms/index.ts'
 import { EMPTY_SHEET, photosOfSheet, sheetName } from '../records/index.ts'
 import type { Repository } from '../store/index.ts'
-import { isRefused, type KeptSheet, type Waiting, type WaitingSheet, waitingOn } from './database.ts'
+import {
+  isRefused,
+  isToldTo,
+  type KeptSheet,
+  type Waiting,
+  type WaitingSheet,
+  waitingOn,
+} from './database.ts'
 import { killsOn } from './memory.ts'
 import { mayBeThere } from './outbox.ts'
 import { isStuck, restsOn } from './sender.ts'
@@ -39,6 +46,8 @@ export interface OutboxActions {
   sheets: readonly KeptSheet[]
   overSheet: (id: string) => Promise<void>
   takeOutSheet: (id: string) => Promise<void>
+  /** What was told of sheets has been read. */
+  said: () => Promise<void>
   /** Id of who is signed in. */
   person: string
   signIn: boolean
@@ -65,12 +74,16 @@ export function outboxPages(deps: PageDeps, actions: OutboxActions): Hono<Env> {
     return item === undefined || item.state === 'theirs' || w === undefined ? null : { item, w }
   }
 
-  app.get('/outbox', (c) =>
-    page(
+  app.get('/outbox', async (c) => {
+    const told = actions.sheets.filter((s) => isToldTo(s, actions.person))
+    const { frame } = c.var
+    const made = page(
       c,
-      <OutboxPage frame={c.var.frame} items={items} sheets={sheetItems(actions)} signIn={actions.signIn} />,
-    ),
-  )
+      <OutboxPage {...{ frame, items, told }} sheets={sheetItems(actions)} signIn={actions.signIn} />,
+    )
+    if (told.length > 0) await actions.said()
+    return made
+  })
 
   const ownSheet = (c: AppContext): SheetItem | undefined =>
     sheetItems(actions).find((s) => s.id === c.req.param('id') && s.own !== null)

@@ -136,7 +136,7 @@ function names(body: unknown, id: string): boolean {
 }
 
 /** The server's sentences; none when the answer is not one of its. */
-function problemsIn(body: unknown): Problem[] {
+export function problemsIn(body: unknown): Problem[] {
   const found =
     typeof body === 'object' && body !== null ? (body as { problems?: unknown }).problems : undefined
   if (!Array.isArray(found)) return []

@@ -98,7 +98,9 @@ const isOfRemovals = ({ url }: Request): boolean => new URL(url).pathname.starts
 async function page(event: Fetching): Promise<Response> {
   const { request } = event
   const state = await syncService.state().catch(() => null)
-  const patient = state !== null && state.waiting + state.refused === 0
+  // What is said once is said by the phone's own page.
+  const says = (state?.told ?? 0) > 0 && new URL(request.url).pathname === '/outbox'
+  const patient = state !== null && state.waiting + state.refused === 0 && !says
   const keeps = state !== null && (state.fetchedAt !== null || !patient)
   const ofRemovals = isOfRemovals(request)
   // This page is the phone's, and there is signal: what a colleague found a minute ago stands on it all the same.

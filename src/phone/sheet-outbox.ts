@@ -5,7 +5,15 @@
 import type { RoundSheet } from '../features/offline/index.ts'
 import { isOtherwise } from '../features/removal/index.ts'
 import type { Problem } from '../journal/index.ts'
-import { EMPTY_SHEET, heldIn, isOver, mergeSheets, type Sheet, withFound } from '../records/index.ts'
+import {
+  EMPTY_SHEET,
+  heldIn,
+  isOver,
+  mergeSheets,
+  type Sheet,
+  sheetName,
+  withFound,
+} from '../records/index.ts'
 import { canonical } from '../store/index.ts'
 import {
   type Database,
@@ -39,7 +47,8 @@ export async function keepTheirs(
     told.delete(was.id)
     moved ||= canonical(was.theirs) !== canonical(theirs)
     const now = { ...inHandsOf(person, was), theirs }
-    if (theirs === null && now.mine === null && now.aside?.length === 0) await store.delete(was.id)
+    if (theirs === null && now.mine === null && now.aside?.length === 0 && !now.told)
+      await store.delete(was.id)
     else await store.put(now)
   }
   for (const theirs of told.values()) await store.put({ id: theirs.id, mine: null, theirs })
@@ -108,14 +117,14 @@ export const overSheet = (db: Database, id: string): Promise<void> =>
 export async function acknowledgeSheet(
   db: Database,
   { id, sent, now }: { id: string; sent: Sheet; now: string },
-  answer: { version: number; sheet: Sheet },
+  answer: { version: number; sheet: Sheet; said: Problem[] },
 ): Promise<void> {
   const tx = db.transaction(['sheets', 'photos', 'outbox'], 'readwrite', STRICT)
   const store = tx.objectStore('sheets')
   const kept = await store.get(id)
   if (kept?.mine) {
     const { mine } = kept
-    const { version, sheet } = answer
+    const { version, sheet, said } = answer
     const theirs = {
       id,
       version,
@@ -134,6 +143,15 @@ export async function acknowledgeSheet(
     await store.put({
       ...kept,
       theirs,
+      ...(said.length === 0
+        ? {}
+        : {
+            told: {
+              to: mine.owner.id,
+              name: sheetName(sheet),
+              lines: [...(kept.told?.lines ?? []), ...said],
+            },
+          }),
       mine: written ? { ...mine, ...from, over: false, refused: null, unaccepted: false } : null,
     })
   }
@@ -174,6 +192,13 @@ export async function takeOutSheet(db: Database, id: string, now: string): Promi
       ? store.delete(id)
       : store.put({ ...kept, mine: takenOut(kept).left }))
   await dropLoose(tx, now)
+  await tx.done
+}
+
+/** It was said: what was told of it goes. */
+export async function saidSheets(db: Database, person: string): Promise<void> {
+  const tx = db.transaction('sheets', 'readwrite', STRICT)
+  for (const { told, ...rest } of await tx.store.getAll()) if (told?.to === person) await tx.store.put(rest)
   await tx.done
 }
 

@@ -1,10 +1,11 @@
 /** Sends removal sheets that wait, after their photos. Sending again what the server has is harmless: it compares them. */
+import type { Problem } from '../journal/index.ts'
 import { heldIn, photosOfSheet, type Sheet, sheet as sheetSchema, withFound } from '../records/index.ts'
 import { canonical } from '../store/index.ts'
 import { ask } from './asking.ts'
 import { isRefused, type KeptSheet, type WaitingSheet } from './database.ts'
 import { handPiece, type Pieces } from './photo-sender.ts'
-import { type Answer, type Ended, refused, type SendParts, unsentPhoto } from './sender.ts'
+import { type Answer, type Ended, problemsIn, refused, type SendParts, unsentPhoto } from './sender.ts'
 import { acknowledgeSheet, refuseSheet, triedSheet, waitingSheets } from './sheet-outbox.ts'
 
 /** Sends each once; one that cannot be taken now waits for the next time. */
@@ -89,9 +90,11 @@ function foundIn({ from, sheet }: WaitingSheet): Sheet | null {
   }
 }
 
-/** What the server keeps now, where the answer names the sheet; null where it is none of ours. */
-function madeOf(body: unknown, id: string): { version: number; sheet: Sheet } | null {
-  const { kept, version, sheet } = (body ?? {}) as { kept?: unknown; version?: unknown; sheet?: unknown }
+/** What the server keeps now, and says of it, where the answer names the sheet; null where it is none of ours. */
+function madeOf(body: unknown, id: string): { version: number; sheet: Sheet; said: Problem[] } | null {
+  const { kept, version, sheet, said } = (body ?? {}) as Record<string, unknown>
   const parsed = sheetSchema.safeParse(sheet)
-  return kept === id && typeof version === 'number' && parsed.success ? { version, sheet: parsed.data } : null
+  return kept === id && typeof version === 'number' && parsed.success
+    ? { version, sheet: parsed.data, said: problemsIn({ problems: said }) }
+    : null
 }

@@ -23,7 +23,7 @@ import * as outbox from './outbox.ts'
 import type { OutboxActions } from './outbox-pages.tsx'
 import { bookOf, type PhoneBook } from './repository.ts'
 import type { Base } from './round-store.ts'
-import { keepSheets, overSheet, takeOutSheet } from './sheet-outbox.ts'
+import { keepSheets, overSheet, saidSheets, takeOutSheet } from './sheet-outbox.ts'
 
 export interface SyncServiceParts extends LineParts {
   open: (onGone: () => void) => Promise<Database>
@@ -67,6 +67,7 @@ export function syncServiceOf(parts: SyncServiceParts): SyncService {
     waiting: of.waiting,
     sheets: of.sheets,
     overSheet: (id) => on((db) => overSheet(db, id)).then(changed),
+    said: () => on((db) => saidSheets(db, base.viewer.id)).then(changed),
     takeOutSheet: (id) => on((db) => takeOutSheet(db, id, parts.now().toISOString())).then(changed),
     person: base.viewer.id,
     signIn: memory.standing.signIn,
@@ -119,18 +120,28 @@ export function syncServiceOf(parts: SyncServiceParts): SyncService {
     return isForServer(answer) ? null : { answer, repository, viewer: base.viewer, behind }
   }
 
-  /** Of what waits, no more than how much, where it is not known who looks; null for every other page. */
+  /**
+   * Of what waits, no more than how much, where it is not known who looks; and what can kill of it, in place of a job that the server knows
+   * less of than this phone does, where the phone does not know the rest. Null for every other page.
+   */
   async function unlisted(request: Request): Promise<Response | null> {
     const path = new URL(request.url).pathname
-    if (path !== '/outbox' || (await snapshot()).base !== null) return null
+    const { base, head } = await snapshot()
+    const ofJob = A_JOB.test(path) && head === null
+    if (!ofJob && (path !== '/outbox' || base !== null)) return null
+    // Nobody may be signed in, who then is to sign in first.
+    if (ofJob && memory.standing.reached === null) await send()
+    const now = await state()
     const frame = bareFrame(path, parts.built, parts.browserReads)
-    const words = waitingWords(await state(), frame.words)
-    return words === null ? null : pageOf(UnlistedPage({ frame, waiting: words }))
+    const kills = ofJob && !now.signIn ? (now.kills ?? []).map(frame.words.phone.kills) : []
+    if (ofJob && kills.length === 0) return null
+    const waiting = waitingWords(now, frame.words)
+    return waiting === null ? null : pageOf(UnlistedPage({ frame, waiting, kills }), ofJob ? 503 : 200)
   }
 
   async function takeForm(request: Request): Promise<Response | null> {
     const taken = await answered(request, (of, head, today) => bookOf({ ...of, head, today }))
-    if (taken === null) return null
+    if (taken === null) return unlisted(request)
     const { answer, repository, viewer, behind } = taken
     const { kept: sheets } = repository.removals
     if (sheets.length > 0) {
@@ -173,7 +184,7 @@ export function syncServiceOf(parts: SyncServiceParts): SyncService {
       const viewer = base?.viewer ?? null
       const language = viewer?.language ?? parts.browserReads
       const frame = { ...bareFrame(new URL(request.url).pathname, parts.built, language), viewer }
-      const words = waitingWords(now, frame.words)
+      const words = waitingWords({ ...now, told: 0 }, frame.words)
       if (words === null || (await request.formData()).get('anyway') === 'yes') return null
       const { outbox, phone } = frame.words
       const all = [...waiting, ...sheets.flatMap(waitingOn)]
@@ -192,6 +203,8 @@ export function syncServiceOf(parts: SyncServiceParts): SyncService {
     language: async () => (await snapshot()).base?.viewer.language ?? parts.browserReads,
   }
 }
+
+const A_JOB = /^\/removals\/[\da-f]{8}-/
 
 /** No page of the round, nothing that is kept here, not allowed, or broken here: the server may know better. */
 const isForServer = ({ headers, status }: Response): boolean =>

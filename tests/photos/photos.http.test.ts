@@ -102,6 +102,8 @@ describe('a photo that comes with a form', () => {
     const page = await back.text()
     const { id } = await clean()
     expect(page).toContain('“notes.txt” is no JPEG picture')
+    // Said before as well, where no page draws it anew.
+    expect(page).toMatch(/name="photo"[^>]*><noscript>[^/]*Without JavaScript: JPEG pictures/)
     expect(page).toContain('kept words')
     expect(page).toMatch(new RegExp(`name="photos" value="${id}" checked`))
 

@@ -259,7 +259,7 @@ describe('in a language that is made up, nothing is left in English', () => {
         }),
       ),
       SignOutPage({ frame, waiting: MADE_UP.phone.waiting(2), kills: [], rest: [], goes: true }),
-      UnlistedPage({ frame, waiting: MADE_UP.phone.waiting(2) }),
+      UnlistedPage({ frame, waiting: MADE_UP.phone.waiting(2), kills: [] }),
       NoSignalPage({ frame }),
       NotKeptPage({ frame }),
     ]

@@ -92,9 +92,7 @@ export const SignOutPage = ({
 }) => (
   <Layout frame={frame} title={frame.words.outbox.signingOut.title} ways={false}>
     <h1 id="sign-out-warning">{waiting}</h1>
-    {kills.map((line) => (
-      <p class="phone-kills">{line}</p>
-    ))}
+    <Kills lines={kills} />
     <p>{[frame.words.outbox.signingOut.stays, ...rest].join(' ')}</p>
     <div class="buttons">
       <a class="button button-do" href="/outbox">
@@ -110,18 +108,41 @@ export const SignOutPage = ({
   </Layout>
 )
 
-/** While the phone does not know who is signed in: how much waits, and nothing of what it says. */
-export const UnlistedPage = ({ frame, waiting }: { frame: Frame; waiting: string }) => (
-  <Layout frame={frame} title={frame.words.outbox.title} ways={false}>
-    <h1>{waiting}</h1>
-    <p>{frame.words.outbox.unlisted.says}</p>
-    <div class="buttons">
-      <a class="button button-do" href="/outbox">
-        {frame.words.outbox.unlisted.again}
-      </a>
-      <a class="button" href="/sign-in?to=%2Foutbox">
-        {frame.words.outbox.signIn}
-      </a>
-    </div>
-  </Layout>
+const Kills = ({ lines }: { lines: string[] }) => (
+  <>
+    {lines.map((line) => (
+      <p class="phone-kills">{line}</p>
+    ))}
+  </>
 )
+
+/**
+ * While the phone does not know who is signed in: how much waits, and nothing of what it says. `kills`: in place of the page of a job, of
+ * which the yard has not heard all that is here, nor this phone the rest.
+ */
+export const UnlistedPage = ({
+  frame,
+  waiting,
+  kills,
+}: {
+  frame: Frame
+  waiting: string
+  kills: string[]
+}) => {
+  const { outbox } = frame.words
+  return (
+    <Layout frame={frame} title={outbox.title} ways={false}>
+      <h1>{waiting}</h1>
+      <Kills lines={kills} />
+      <p>{outbox.unlisted[kills.length > 0 ? 'job' : 'says']}</p>
+      <div class="buttons">
+        <a class="button button-do" href={frame.path}>
+          {outbox.unlisted.again}
+        </a>
+        <a class="button" href="/sign-in?to=%2Foutbox">
+          {outbox.signIn}
+        </a>
+      </div>
+    </Layout>
+  )
+}

@@ -70,6 +70,12 @@ export interface SheetItem {
   } | null
 }
 
+/** A sheet that was put together with a colleague's, and what stands of two words where no tap could choose. */
+export interface ToldItem {
+  id: string
+  told?: { name: string; lines: FormState['problems'] }
+}
+
 /** Names of the photos that go with an entry. */
 export const photosOf = ({ entry }: OwnItem): readonly string[] =>
   'photos' in entry ? (entry.photos ?? []) : []

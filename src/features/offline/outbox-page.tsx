@@ -1,22 +1,25 @@
 /** What waits on this phone to be sent, and how to work without signal. */
 
 import { type Frame, Layout, waitingWords } from '../../parts/index.ts'
-import type { OutboxItem, SheetItem } from './outbox-items.ts'
+import type { OutboxItem, SheetItem, ToldItem } from './outbox-items.ts'
 import { OwnLine, TheirLine } from './outbox-lines.tsx'
-import { Sheets } from './outbox-sheets.tsx'
+import { Sheets, Told } from './outbox-sheets.tsx'
 
 export interface OutboxProps {
   frame: Frame
   items: OutboxItem[]
   sheets?: SheetItem[]
+  /** Sheets that were put together with a colleague's, and what was made of it: said here, and no more. */
+  told?: ToldItem[]
   /** The session has ended. */
   signIn?: boolean
 }
 
-export const OutboxPage = ({ frame, items, sheets = [], signIn = false }: OutboxProps) => (
+export const OutboxPage = ({ frame, items, sheets = [], told = [], signIn = false }: OutboxProps) => (
   <Layout frame={frame} title={frame.words.outbox.title}>
     <h1>{(frame.phone && waitingWords(frame.phone, frame.words)) ?? frame.words.outbox.nothing}</h1>
     {signIn ? <SignInFirst frame={frame} /> : null}
+    {told.length === 0 ? null : <Told told={told} frame={frame} />}
     {sheets.length === 0 ? null : <Sheets sheets={sheets} frame={frame} />}
     {items.length + sheets.length === 0 ? <p>{frame.words.outbox.allIn}</p> : null}
     {items.length === 0 ? null : (

@@ -1,8 +1,25 @@
 /** Removal sheets that wait. */
 import { Photos, sentenceOf } from '../../forms/index.ts'
 import type { Frame } from '../../parts/index.ts'
-import type { SheetItem } from './outbox-items.ts'
+import type { SheetItem, ToldItem } from './outbox-items.ts'
 import { Refused } from './outbox-lines.tsx'
+
+export const Told = ({ told, frame }: { told: ToldItem[]; frame: Frame }) => (
+  <ol class="lines outbox outbox-sheets">
+    {told.map(({ id, told }) => (
+      <li>
+        <a class="tall" href={`/removals/${id}`}>
+          <b>{told?.name}</b>
+        </a>
+        <ul>
+          {told?.lines.map((p) => (
+            <li>{sentenceOf('', p.message, frame.words)}</li>
+          ))}
+        </ul>
+      </li>
+    ))}
+  </ol>
+)
 
 export const Sheets = ({ sheets, frame }: { sheets: SheetItem[]; frame: Frame }) => {
   const { sheet, mend } = frame.words.outbox

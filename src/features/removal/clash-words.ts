@@ -100,6 +100,9 @@ function saidAt(path: string, s: Sheet, other: Sheet, units: Units): string | un
   return said === '' ? 'nothing' : `“${said}”`
 }
 
+/** Whoever sends it, as the one who said the other word too. */
+export const YOU = 'You'
+
 /**
  * 'Odalys saved something else meanwhile', 'The way in: theirs “Front”, yours “Back”. The words of both stay', each with its field.
  * `by`: who said the other words; `settled`: where the careful answer stays whoever is to stand, and `stands`: the sheet with it.
@@ -113,9 +116,13 @@ export function clashWords(
 ): { field: string; message: string }[] {
   // Day and hour of the ticks are those of the ticks.
   const paths = [...new Set(clashes.map((path) => (OF_THE_TICKS.includes(path) ? 'check.done' : path)))]
+  const names = [...new Set(by.filter((name) => name !== undefined))]
+  // One's own word from one's other phone is nobody else's.
+  const [there, here] =
+    names.join() === YOU ? ['from your other phone', 'from this one'] : ['theirs', 'yours']
   const lines = paths.map((path) => {
     const said = saidAt(path, theirs, mine, units)
-    const both = said === undefined ? '' : `: theirs ${said}, yours ${saidAt(path, mine, theirs, units)}`
+    const both = said === undefined ? '' : `: ${there} ${said}, ${here} ${saidAt(path, mine, theirs, units)}`
     const stays = !settled.includes(path)
       ? ''
       : isWords(path)
@@ -123,6 +130,5 @@ export function clashWords(
         : `. The more careful answer stays: ${saidAt(path, stands, stands, units)}`
     return { field: path, message: `${pathWords(path)}${both}${stays}` }
   })
-  const names = [...new Set(by.filter((name) => name !== undefined))]
   return [{ field: '', message: `${names.join(' and ')} saved something else meanwhile` }, ...lines]
 }

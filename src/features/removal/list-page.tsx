@@ -3,7 +3,7 @@
 import { type Frame, Layout } from '../../parts/index.ts'
 import { notYet, type Reckoning, stops } from './before-cut.ts'
 import type { Stage } from './stage.ts'
-import { NEXT_WORDS, plannedWords, reckoningTitle, STAGE_WORDS } from './words.ts'
+import { NEXT_WORDS, plannedWords, reckoningTitle } from './words.ts'
 
 export interface RemovalRow {
   path: string
@@ -12,6 +12,8 @@ export interface RemovalRow {
   plannedOn: string | null
   plannedAt: string | null
   stage: Stage
+  /** The stage in words. */
+  says: string
   /** Why it was “go”, and is not any more; null where it is, or never was. */
   fell: string | null
   /** Null where it is too early to count, or the job is over. */
@@ -143,7 +145,7 @@ const Row = ({ row, frame, done = false }: { row: RemovalRow; frame: Frame; done
       </a>
       {row.address === null || row.address === row.name ? null : <p class="soft">{row.address}</p>}
       <p class="job-marks">
-        <b>{row.fell ?? (done && row.stage === 'boxed' ? 'Boxed' : STAGE_WORDS[row.stage])}</b>
+        <b>{row.fell ?? (done && row.stage === 'boxed' ? 'Boxed' : row.says)}</b>
         {row.plannedOn === null ? (
           row.next === null ? null : (
             <span class="soft">no day planned</span>

@@ -6,6 +6,7 @@ import type { Sheet } from '../../records/index.ts'
 import { fingerprint } from '../../store/index.ts'
 import { tickedHere } from './place.ts'
 import { isUnderWay } from './ticked-when.ts'
+import { isSaidHere } from './without-go.ts'
 
 /** What is typed into the fields of a form: of it alone nothing goes unread. */
 export const typedNotes = ({ job, site, agreement, work, callBacks = [] }: Sheet): string[] =>
@@ -19,7 +20,7 @@ export const typedNotes = ({ job, site, agreement, work, callBacks = [] }: Sheet
     site.entrance,
     site.otherEntrances,
     agreement.extra,
-    work.withoutGo?.words,
+    work.withoutGo && isSaidHere(work.withoutGo) ? undefined : work.withoutGo?.words,
     work.left,
     work.note,
     ...callBacks.map((b) => b.note),

@@ -11,7 +11,7 @@ import type { RemovalProps } from './page.tsx'
 import { placeOf, samePlace } from './place.ts'
 import { isOnGo, isOver } from './stage.ts'
 import { beganWithoutGo, withoutGoWords } from './without-go.ts'
-import { CLOSING_WORDS, DECIDE, decidedWords, GRAVE_WORDS, noGo, plannedWords, STAGE_WORDS } from './words.ts'
+import { CLOSING_WORDS, DECIDE, decidedWords, GRAVE_WORDS, noGo, plannedWords, stageWords } from './words.ts'
 
 export const Head = (p: RemovalProps) => {
   const { job } = p.sheet
@@ -22,7 +22,7 @@ export const Head = (p: RemovalProps) => {
         <b>
           {isOnGo(p.stage, p.sheet) && (!p.goes || p.late !== null || p.older !== null)
             ? noGo(p.sheet, p.late, p.frame.today)
-            : STAGE_WORDS[p.stage]}
+            : stageWords(p.stage, p.sheet)}
         </b>
         {job.address === undefined || job.address === p.name ? '' : ` · ${job.address}`}
         {job.plannedOn === undefined
@@ -164,6 +164,9 @@ const Others = ({ others }: Pick<RemovalProps, 'others'>) => (
             On it, and not on this one: <b>{o.what.map((g) => GRAVE_WORDS[g].toLowerCase()).join(', ')}</b>.
           </>
         )}
+        {o.what.length > 0 || o.stopped !== undefined
+          ? null
+          : ` It says: ${o.notes.map((words) => `“${words}”`).join(', ')}.`}
         {o.stopped === undefined
           ? null
           : ` It was stopped. ${typeof o.stopped === 'string' ? o.stopped : decidedWords(o.stopped)}.`}

@@ -1,12 +1,22 @@
 /** Days and hours that come from a phone: what this server did not see on the day is kept, and marked. */
 import { type AppContext, type PageDeps, signedIn } from '../../app/index.ts'
 import { dayIn } from '../../days.ts'
-import { beginsIn, type Decision, goesOnIn, hasLostGo, lostAt, type Sheet } from '../../records/index.ts'
+import {
+  beginsIn,
+  type Decision,
+  EMPTY_SHEET,
+  goesOnIn,
+  hasLostGo,
+  lostAt,
+  type Noted,
+  type Sheet,
+} from '../../records/index.ts'
 import type { SavedSheet } from '../../store/index.ts'
 import { unmetWords } from './decide.ts'
 import { hazardsFound, isCleared } from './hazards.ts'
 import { momentNow, staysBy } from './sheet-handlers.ts'
 import { reckoningOf } from './view.ts'
+import { decidedWords, GRAVE_WORDS } from './words.ts'
 
 /** Clocks of phones differ by minutes, and not by more than this (judgement). */
 const AHEAD_MINUTES = 10
@@ -57,20 +67,40 @@ function heldHere(c: AppContext, deps: PageDeps, id: string, d: Decision, found:
   })
 }
 
-/** Its “go” was lost here, the phone had not heard that, and what is new of its work is of an hour after it. */
-function isUnheard(known: Sheet, sent: Sheet, s: Sheet): boolean {
+/**
+ * What ended its “go” here before it was opened or boxed, where whoever did that had not heard it: in words, and the day and hour of what was
+ * begun or gone on with over it. Null where nothing has.
+ */
+function unheardBy(known: Sheet, sent: Sheet, s: Sheet): { words: string; on: string; at: string } | null {
   const lost = lostAt(s)
-  if (!hasLostGo(s) || lost === undefined || lostAt(sent) !== undefined) return false
+  if (!hasLostGo(s) || lost === undefined || lostAt(sent) !== undefined) return null
   const { openedAt, boxedAt, on, underGo } = s.work
   const hours = [
     openedAt === known.work.openedAt ? undefined : openedAt,
     boxedAt === known.work.boxedAt ? undefined : boxedAt,
   ].filter((at) => at !== undefined)
   const all = hours.length === 0 && underGo !== undefined ? [underGo.at] : hours
+  const day = on ?? underGo?.on ?? lost.on
+  const before = (x: { on: string; at: string }): string | undefined =>
+    all.filter((at) => `${x.on} ${x.at}` < `${day} ${at}`).sort()[0]
   // One's own “go” falls when it comes in: it was none from the hour at which that was found.
   const had = new Set((sent.site.noted ?? []).map((n) => JSON.stringify(n)))
-  const found = (s.site.noted ?? []).filter((n) => n.is === 'found' && !had.has(JSON.stringify(n)))
-  return [lost, ...found].some((x) => all.some((at) => `${x.on} ${x.at}` < `${on ?? underGo?.on} ${at}`))
+  const found = (s.site.noted ?? []).filter(
+    (n): n is Noted => n.is === 'found' && !had.has(JSON.stringify(n)) && before(n) !== undefined,
+  )
+  const at = [lost, ...found]
+    .map(before)
+    .filter((x) => x !== undefined)
+    .sort()[0]
+  return at === undefined ? null : { words: `${endedBy(s, found)}; not heard by then`, on: day, at }
+}
+
+/** 'Bram tapped “Refuse”, 2026-06-12 11:05: …', 'Gas pipe found (Odalys, 2026-06-12 10:40)' */
+function endedBy({ decision: d }: Sheet, found: readonly Noted[]): string {
+  const lines = found.map((n) => `${GRAVE_WORDS[n.what]} found (${n.by}, ${n.on} ${n.at})`)
+  const fell = d?.fell === undefined ? '' : `The “go” fell (${d.fell.by}, ${d.fell.on} ${d.fell.at})`
+  const said = d === undefined || d.is === 'go' ? lines.join(', ') || fell : decidedWords(d)
+  return said.slice(0, 270)
 }
 
 /**
@@ -94,9 +124,11 @@ export function asSeenHere(
   const { decision: d, work } = merged
   const marked = work.withoutGo !== undefined && work.withoutGo !== known.work.withoutGo
   const { on, at } = momentNow(c, deps)
-  const begins = beginsIn(known, merged)
-  const unheard = (begins || goesOnIn(known, merged, on)) && isUnheard(known, sent, merged)
-  if (d === undefined || marked || !(begins || unheard)) return merged
+  const goesOn = beginsIn(known, merged) || goesOnIn(known, merged, on)
+  const unheard = goesOn ? unheardBy(known, sent, merged) : null
+  // What began here was judged when it came, whoever sends something else now.
+  const begins = beginsIn(known, merged) && beginsIn(found?.last.sheet ?? EMPTY_SHEET, merged)
+  if (d === undefined || marked || !(begins || unheard !== null)) return merged
   const late = d.on < on
   const ahead = [d, d.fell, work.underGo].some(
     (x) => x?.at !== undefined && x.on === on && minutes(x.at) > minutes(at) + AHEAD_MINUTES,
@@ -104,7 +136,7 @@ export function asSeenHere(
   const fellOverKnown = d.fell !== undefined && hazardsFound(known).some((h) => !isCleared(known, h, d.on))
   const watches = staysBy({ ...merged, work: {} }, d.on).includes(signedIn(c))
   if (
-    !unheard &&
+    unheard === null &&
     !ahead &&
     !unseen &&
     !watches &&
@@ -113,9 +145,11 @@ export function asSeenHere(
     return merged
   const withoutGo = {
     why: 'sent-later' as const,
-    by: signedIn(c),
-    on,
-    at,
+    // Whose work it was: of what stood here before, not who sent what ended its “go”.
+    by:
+      (begins || goesOnIn(found?.last.sheet ?? EMPTY_SHEET, merged, on) ? undefined : work.underGo?.by) ??
+      signedIn(c),
+    ...(unheard ?? { on, at }),
     unmet: unmetWords(reckoningOf(c, deps, merged)),
   }
   return { ...merged, work: { ...work, withoutGo } }

@@ -67,6 +67,22 @@ export function differing(part: Part, before: Sheet, after: Sheet, at: FactsCont
     .map((label) => [label, is?.[label] ?? ''])
 }
 
+/** Of what a later version says otherwise, a hotter day, and what nobody knows: no hazard and no note, and asked about all the same. */
+export function carefulFacts(before: Sheet, after: Sheet, at: FactsContext): Fact[] {
+  const hotter = hottest(after) > hottest(before)
+  return (['job', 'site', 'check'] as const).flatMap((part) =>
+    differing(part, before, after, at).filter(
+      ([, value]) => NOT_KNOWN.test(value) || (part === 'check' && hotter && /\d/.test(value)),
+    ),
+  )
+}
+
+/** Temper, Africanized and the like, as they are said. */
+export const NOT_KNOWN = /not known/i
+
+const hottest = ({ check: { hottestC = -99, hours = [] } }: Sheet): number =>
+  Math.max(hottestC, ...hours.map((h) => h.c))
+
 type Row = [label: string, value: string | undefined]
 
 const word = (choices: Choice[], value: string | undefined): string | undefined =>

@@ -1,6 +1,14 @@
 /** What meets an item of the list: its trade has cleared a hazard, a second person answers for it. */
 
-import { Fields, type FormState, idOf, many, ProblemSummary, type Typed } from '../../forms/index.ts'
+import {
+  Fields,
+  type FormState,
+  idOf,
+  JpegOnly,
+  many,
+  ProblemSummary,
+  type Typed,
+} from '../../forms/index.ts'
 import type { Frame } from '../../parts/index.ts'
 import type { TradeHazard } from '../../records/index.ts'
 import { CLEARANCE_FIELDS } from './fields.ts'
@@ -116,6 +124,7 @@ const Small = ({ id, summary, action, hidden, form, photo, blank = {}, children 
       <label class="field" id={idOf(`${id.replace('-cleared', '')}.photos`)}>
         {photo}
         <input type="file" name="photo" accept="image/jpeg,image/png,image/webp" capture="environment" />
+        <JpegOnly />
       </label>
       <button class="button" type="submit">
         Write it down

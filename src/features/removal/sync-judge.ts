@@ -70,7 +70,9 @@ export function sentProblems(
     said.push(`What was ticked ${AHEAD}. Tap again what is so now, and how hot it gets`)
   const { decision } = sent
   // Whoever finds gas lets a colleague's “go” fall, and decides nothing.
-  const fellOnly = decision?.fell !== undefined && key(unfallen(decision)) === key(unfallen(known.decision))
+  const fellOnly =
+    decision?.fell !== undefined &&
+    [known, found?.last.sheet].some((s) => key(unfallen(decision)) === key(unfallen(s?.decision)))
   if (decision !== undefined && !fellOnly && key(decision) !== key(known.decision)) {
     if (decision.on > today) said.push(`The decision ${AHEAD}. Decide again`)
     if (decision.is === 'go' && decision.at === undefined) said.push('The decision has no hour')
@@ -104,13 +106,15 @@ function begunProblems(
   const { work, decision } = sent
   const { today } = c.var.frame
   const because = work.withoutGo
-  if (because !== undefined && !isOfOne(because, known.work.withoutGo))
+  const here = found?.last.sheet ?? known
+  if (because !== undefined && ![known, here].some((s) => isOfOne(because, s.work.withoutGo)))
     return because.by === signedIn(c) && because.on <= today
       ? []
       : [
           'What was begun without a “go” is signed by somebody else than who sends it, or of a day that has not come',
         ]
-  if (!beginsIn(known, sent)) return []
+  // What began here was judged when it came.
+  if (!beginsIn(known, sent) || !beginsIn(here, sent)) return []
   const day = work.on ?? decision?.on ?? today
   const { underGo } = work
   const when = (x: { on: string; at: string }): string => `${x.on} ${x.at}`
@@ -119,9 +123,9 @@ function begunProblems(
       ? wentAhead(c, deps, known, sent, day)
       : underGo?.by === signedIn(c) && underGo.on === decision.on && when(underGo) <= when(decision.fell)
   // No form has taken it that was shown at the time: what stood here for over an hour was not read then.
-  const here = underGo === undefined ? found?.last.sheet : undefined
   const past =
-    here !== undefined &&
+    underGo === undefined &&
+    found !== null &&
     work.openedAt !== undefined &&
     work.outdoorC === here.work.outdoorC &&
     isPast(heatSince(c, deps, id, found, here), work.openedAt)

@@ -12,7 +12,7 @@ import {
   type Sheet,
   sheet,
 } from '../../records/index.ts'
-import { clashWords } from './clash-words.ts'
+import { clashWords, YOU } from './clash-words.ts'
 import { keepFound, withKeptFound } from './found-kept.ts'
 import { killing } from './found-words.ts'
 import { answersTo, goneFrom, withNoted } from './grave.ts'
@@ -36,8 +36,8 @@ const sent = z.strictObject({
 /**
  * POST /removals/sync: a sheet as a phone wrote it without signal. What only one side changed is kept from both; where both
  * said something else of one field, the careful answer or theirs stands, and it is refused and says what, unless the same person wrote
- * both or it is to stand over that version.
- * 200 {kept, version, sheet} or 422 {problems, version}: the one that it may stand over, where there is one. Sending again is harmless.
+ * both, it is to stand over that version, or no tap could choose: what stands then is said beside it (`said`).
+ * 200 {kept, version, sheet, said?} or 422 {problems, version}: the one that it may stand over, where there is one. Sending again is harmless.
  * 409 as with entries.
  */
 export function removalSync(deps: PageDeps): Hono<Env> {
@@ -81,7 +81,7 @@ export function removalSync(deps: PageDeps): Hono<Env> {
     const both = asks ? besideClash(known, mine, before, wasRead(mine.decision)) : merging
     const said = asks
       ? clashWords(
-          whose.map((by) => (by === signedIn(c) ? 'You' : by)),
+          whose.map((by) => (by === signedIn(c) ? YOU : by)),
           [before, mine, both],
           clashes,
           settledIn(both),
@@ -130,9 +130,12 @@ export function removalSync(deps: PageDeps): Hono<Env> {
       return 'problems' in result
         ? c.json({ problems: result.problems }, 422)
         : refuse('Somebody else saved it at the same moment: write on its page again, and it is sent')
-    if (asks) return c.json({ problems: linesOf([...said, REST_IN]), version: result.version }, 422)
+    const settledAll = others.every((path) => settledIn(both).includes(path))
+    if (asks && !settledAll)
+      return c.json({ problems: linesOf([...said, REST_IN]), version: result.version }, 422)
     const made = removals.get(id)
-    return c.json({ kept: id, version: result.version, sheet: made?.last.sheet ?? merged })
+    const told = asks ? { said: linesOf(said) } : {}
+    return c.json({ kept: id, version: result.version, sheet: made?.last.sheet ?? merged, ...told })
 
     /** One's own word on another phone: it is as good as the other, but what was seen on site is not known by its hour. */
     function isOwn(path: string): boolean {

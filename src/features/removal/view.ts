@@ -24,11 +24,11 @@ import type { Facts } from './item.ts'
 import type { RemovalRow } from './list-page.tsx'
 import { type OtherSheet, otherSheetsOf } from './other-sheets.ts'
 import type { Clash } from './page-foot.tsx'
-import { differing, type factsOf } from './sheet-facts.ts'
+import { carefulFacts, differing } from './sheet-facts.ts'
 import { isOnGo, isOver, nextPart, type Part, type Stage, stageOf } from './stage.ts'
 import { isUnderWay, ranOut } from './ticked-when.ts'
 import { beganWithoutGo, withoutGoWords } from './without-go.ts'
-import { CALLED_BACK, noGo, showsIn } from './words.ts'
+import { CALLED_BACK, noGo, showsIn, stageWords } from './words.ts'
 
 export const removalPath = (id: string): string => `/removals/${id}`
 
@@ -54,23 +54,12 @@ export function othersOf(c: AppContext, deps: PageDeps, sheet: Sheet, id: string
   const { units, today } = c.var.frame
   const at = { units, today, currency: deps.store.settings.get('currency') }
   const withFacts = all.map((v) =>
-    v.id === id && 'by' in v ? { ...v, facts: careful(sheet, v.sheet, at) } : v,
+    v.id === id && 'by' in v
+      ? { ...v, facts: carefulFacts(sheet, v.sheet, at).map((fact) => fact.join(': ')) }
+      : v,
   )
   return otherSheetsOf(id, sheet, withFacts, today)
 }
-/** A hotter day, and what nobody knows: no hazard and no note, and read all the same. */
-function careful(s: Sheet, other: Sheet, at: Parameters<typeof factsOf>[2]): string[] {
-  const hottest = ({ check: { hottestC = -99, hours = [] } }: Sheet): number =>
-    Math.max(hottestC, ...hours.map((h) => h.c))
-  const hotter = hottest(other) > hottest(s)
-  return (['job', 'site', 'check'] as const)
-    .flatMap((part) =>
-      differing(part, s, other, at).map(([label, value]) => [part, `${label}: ${value}`] as const),
-    )
-    .filter(([part, fact]) => /not known/i.test(fact) || (part === 'check' && hotter && /\d/.test(fact)))
-    .map(([, fact]) => fact)
-}
-
 /** Read once for a page: it holds every sheet against all of them, and while it is made only its own is written. */
 const known = new WeakMap<
   AppContext,
@@ -159,6 +148,7 @@ export function rowOf(
     plannedAt: sheet.job.plannedAt ?? null,
     stage,
     fell: goes && late === null ? null : noGo(sheet, late, today),
+    says: stageWords(stage, sheet),
     reckoning,
     // Of what is long over only what somebody has said.
     begun:

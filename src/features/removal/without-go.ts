@@ -22,11 +22,15 @@ export const WITHOUT_GO_WORDS: Record<WithoutGo['why'], string> = {
   unsaid: 'No “go” stood for it, and nobody has said why it was done all the same',
 }
 
-/** 'It could not wait: boards down (Ines, 2026-06-12 09:10)'; null where nobody has said. */
-export const withoutGoWords = ({ work: { withoutGo: x } }: Sheet): string | null =>
-  x === undefined
-    ? null
-    : `${WITHOUT_GO_WORDS[x.why]}${x.words === undefined ? '' : `: ${x.words}`} (${x.by}, ${x.on} ${x.at})`
+/** 'It could not wait: boards down (Ines, 2026-06-12 09:10)'; null where nobody has said. What the server says of it stands alone. */
+export const withoutGoWords = ({ work: { withoutGo: x } }: Sheet): string | null => {
+  if (x === undefined) return null
+  const said = [...(isSaidHere(x) ? [] : [WITHOUT_GO_WORDS[x.why]]), x.words].filter(Boolean).join(': ')
+  return `${said} (${x.by}, ${x.on} ${x.at})`
+}
+
+/** What was begun over what had not been heard: these are the server's words, and nobody's note. */
+export const isSaidHere = ({ why, words }: WithoutGo): boolean => why === 'sent-later' && words !== undefined
 
 export const begun = (s: Sheet): Facts =>
   beganWithoutGo(s)

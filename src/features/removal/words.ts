@@ -321,7 +321,7 @@ export const SIGN_HOW: Choice[] = [
   { value: 'paper', label: 'On paper' },
 ]
 
-export const STAGE_WORDS: Record<Stage, string> = {
+const STAGE_WORDS: Record<Stage, string> = {
   called: 'Called',
   'looked-at': 'Looked at',
   agreed: 'Agreement signed',
@@ -333,6 +333,10 @@ export const STAGE_WORDS: Record<Stage, string> = {
   refused: 'Refused',
   ended: 'Ended without a removal',
 }
+
+/** “Waiting” stands over no refusal: what is begun is not over, and not put off. */
+export const stageWords = (stage: Stage, { decision }: Sheet): string =>
+  stage === 'wait' && decision?.is === 'refuse' ? 'Begun, and refused' : STAGE_WORDS[stage]
 
 export const PART_WORDS: Record<Part, string> = {
   job: 'The call',

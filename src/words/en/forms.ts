@@ -7,6 +7,7 @@ export const forms = {
   photos: 'Photos',
   photosHint: (most: number) =>
     `Up to ${most}. Everybody in the yard sees them. Where they were taken is left out.`,
+  jpegOnly: 'Without JavaScript: JPEG pictures (.jpg) only.',
   takePhotos: 'Take or choose photos',
   keep: 'keep',
   now: 'now',

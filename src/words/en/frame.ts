@@ -60,6 +60,7 @@ export const frame = {
       `Something that can kill waits here and reaches nobody: ${what}. ${by} signs in on this phone, or tell the others by telephone.`,
     waiting: (n: number) => `${n} waiting to be sent`,
     refused: (n: number) => `${n} not accepted`,
+    told: (n: number) => `${n} put together with a colleague’s: read`,
     allSent: 'All sent',
     signIn: 'Sign in again',
     signInToSend: 'Sign in to send',

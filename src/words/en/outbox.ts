@@ -72,6 +72,7 @@ export const outbox = {
   unlisted: {
     says: 'What waits is listed here, and goes, as soon as the yard has told this phone who is signed in.',
     again: 'Look again',
+    job: 'It may be of this job. The page opens once the round is here.',
   },
   noSignal: {
     title: 'No signal',

@@ -7,6 +7,7 @@ export const forms: typeof English = {
   mend: 'Lo escrito sigue aquí. Corregirlo y guardar otra vez.',
   photos: 'Fotos',
   photosHint: (most) => `Hasta ${most}. Las ven todos en el apiario. El lugar donde se tomaron no se guarda.`,
+  jpegOnly: 'Sin JavaScript: solo fotos JPEG (.jpg).',
   takePhotos: 'Tomar o elegir fotos',
   keep: 'guardar',
   now: 'ahora',

@@ -60,6 +60,7 @@ export const frame: typeof English = {
       `Algo que puede matar espera aquí y no llega a nadie: ${what}. Hace falta que ${by} entre en este teléfono, o avisar a los demás por teléfono.`,
     waiting: (n) => `${n} por enviar`,
     refused: (n) => (n === 1 ? '1 no aceptada' : `${n} no aceptadas`),
+    told: (n) => `${n} por leer: unido con lo de otra persona`,
     allSent: 'Todo enviado',
     signIn: 'Entrar de nuevo',
     signInToSend: 'Entrar para enviar',

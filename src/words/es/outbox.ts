@@ -68,6 +68,7 @@ export const outbox: typeof English = {
   unlisted: {
     says: 'Lo que espera aparece aquí, y se envía, en cuanto el apiario le diga a este teléfono quién entró.',
     again: 'Mirar otra vez',
+    job: 'Puede ser de este trabajo. La página se abre cuando llegue la ronda.',
   },
   noSignal: {
     title: 'Sin señal',

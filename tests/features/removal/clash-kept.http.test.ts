@@ -138,7 +138,7 @@ describe('where the clash is the danger', () => {
     const base = { ...READY, site }
     saved(base)
     saved(but(base, {}, hers))
-    expect((await sync(but(base, {}, mine))).status).toBe(422)
+    expect((await sync(but(base, {}, mine))).status).toBe(200)
     expect(last().site).toMatchObject(mine)
   })
   test('and a colleague’s stays over one’s own, put over', async () => {
@@ -188,6 +188,8 @@ describe('one person, two phones', () => {
     const answer = await sync(but(READY, {}, older))
     expect(answer.status).toBe(422)
     expect(answer.text).toContain('You saved something else meanwhile')
+    expect(answer.text).toMatch(/from your other phone “[^”]*”, from this one “/)
+    expect(answer.text).not.toContain('theirs')
     expect(last().site).toMatchObject(newer)
   })
   test('words of both stay, whole', async () => {

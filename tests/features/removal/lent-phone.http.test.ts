@@ -2,7 +2,7 @@
 import { beforeEach, describe, expect, test } from 'vitest'
 import type { Role } from '../../../src/people/index.ts'
 import { EMPTY_SHEET, type Sheet } from '../../../src/records/removal-sheet.ts'
-import { type Phone, phoneIn, wordsOf } from '../../support/phone.ts'
+import { answering, type Phone, phoneIn, sometimes, wordsOf } from '../../support/phone.ts'
 import { type TestYard, testYard } from '../../support/yard-app.ts'
 import { formIn } from '../../support/yard-on.ts'
 import type { Fields } from './one-sheet.ts'
@@ -72,6 +72,19 @@ const WROTE: readonly [string, () => Promise<void>, string, string][] = [
     'a “Wait” with a reason',
   ],
   ['fierce bees', () => saved('site', { temper: '5' }), 'Fierce bees: is it so here?', 'fierce bees'],
+  [
+    'the place',
+    () => saved('site', { where: 'over the covered well' }),
+    '“over the covered well”',
+    'a note others have not read',
+  ],
+  ['a hotter day', () => saved('check', { hottestC: '99' }), '“Hottest: 99 °F”', 'a hotter day'],
+  [
+    'what is not known',
+    () => saved('site', { temper: 'unknown' }),
+    '“Temper: not known”',
+    'temper not known',
+  ],
   ['sprayed bees', () => saved('job', { sprayed: 'yes' }), 'Sprayed bees: is it so here?', 'sprayed bees'],
 ]
 
@@ -105,9 +118,16 @@ describe.each(WROTE)('%s that another person has not sent', (_, write, asked, ki
     await hands('helper')
     const page = await words('/')
     expect(page).toContain(`can kill waits here and reaches nobody: ${kind}. Bram signs in`)
-    for (const secret of ['shaft', 'truss', 'Ottoline']) expect(page).not.toContain(secret)
+    for (const secret of ['shaft', 'truss', 'Ottoline', 'well']) expect(page).not.toContain(secret)
+    expect(await words('/outbox')).toContain(`A removal sheet of Bram: ${kind}.`)
     await expect(phone.open(`/removals/${ID}`)).rejects.toThrow()
   })
+})
+
+test('what stands on it is said beside its name, be it nothing but words', async () => {
+  await saved('site', { behindNote: 'a shaft right behind the board' })
+  await hands('operator')
+  expect(await words()).toContain('(Bram, not sent) . It says: “a shaft right behind the board”.')
 })
 
 test('a hotter day and what is not known are read too, and a cooler one is not', async () => {
@@ -152,6 +172,41 @@ test('what a colleague tapped after one’s own words is asked, though both wait
   expect(await words()).toContain('Gas pipe: is it here?')
 })
 
+describe('where its jobs have not come since somebody else signed in', () => {
+  const roundless = (path: string): boolean => path.startsWith('/phone/round')
+  beforeEach(async () => {
+    await saved('site', { behind: ['insulation', 'gas'] })
+    await phone.syncService.signedOut()
+    phone.heldBy('operator')
+    await phone.signal(sometimes(roundless, answering(500)))
+  })
+
+  test('no page of a job is the server’s, which does not know it: it says what waits, and is opened again', async () => {
+    const page = await words()
+    expect(page).toContain('reaches nobody: gas pipe. Bram signs in')
+    expect(page).toContain('Look again')
+    expect(page).not.toContain('unmet')
+    const { status, text } = await send(`/removals/${ID}/check`, { ...CHECK, version: '1' })
+    expect(status).toBe(503)
+    expect(text).toContain('gas pipe')
+    await signal()
+    expect(await words()).toContain('Gas pipe')
+    expect((await save('check', CHECK)).status).toBe(422)
+  })
+
+  test('whoever is not signed in is asked to by the server', async () => {
+    phone.heldBy(null)
+    await phone.syncService.signedOut()
+    await signal()
+    await expect(phone.open(`/removals/${ID}`)).rejects.toThrow()
+  })
+
+  test('any other page, and the call of a new job, are the server’s', async () => {
+    await expect(phone.open('/removals/new')).rejects.toThrow()
+    await expect(phone.open('/yard')).rejects.toThrow()
+  })
+})
+
 describe('a whole new sheet of the same house that waits for somebody else', () => {
   const call = (more: Fields) =>
     send('/removals/new', { name: 'Edgar Quill', address: '4 Invented Row', phone: '555 0142', ...more })
@@ -180,7 +235,7 @@ describe('a whole new sheet of the same house that waits for somebody else', () 
     await saved('site', { temper: '5' }, OTHER)
     await hands('operator')
     const page = await words()
-    expect(page.match(/“Ring twice”/g)).toHaveLength(1)
+    expect(page.match(/Read: the sheet of/g)).toHaveLength(1)
     expect(page.match(/Fierce bees: is it so here\?/g)).toHaveLength(1)
   })
 })

@@ -95,6 +95,73 @@ describe.each([
   })
 })
 
+describe('the mark of what was begun over what came here later', () => {
+  const refusedEarly = async () => {
+    saved(READY)
+    saved({
+      ...opened('11:30'),
+      work: { ...opened('11:30').work, underGo: { by: 'Odalys', on: DAY, at: '11:30' } },
+    })
+    const decision: Sheet['decision'] = {
+      ...placeOf(READY),
+      is: 'refuse',
+      by: 'Bram',
+      on: DAY,
+      at: '11:05',
+      reason: 'The well cover is broken',
+      unmet: [],
+    }
+    return sync({ ...READY, decision }, 1)
+  }
+  test('names whose work it was and what it was begun over, not who sent that', async () => {
+    await refusedEarly()
+    expect(last().decision).toMatchObject({ is: 'refuse', by: 'Bram' })
+    expect(last().work.withoutGo).toMatchObject({ by: 'Odalys', on: DAY, at: '11:30' })
+    const words = await page()
+    expect(words).toContain(
+      `Begun without a “go” . Bram tapped “Refuse”, ${DAY} 11:05: The well cover is broken; not heard by then (Odalys, ${DAY} 11:30)`,
+    )
+    expect(words).not.toContain('came here only afterwards')
+  })
+  test('says what was found, where that ended it', async () => {
+    saved(GOES)
+    const found = {
+      what: 'gas',
+      is: 'found',
+      by: 'Odalys',
+      on: DAY,
+      at: '10:40',
+      writtenAt: `${DAY}T10:40:00Z`,
+    } as const
+    saved({ ...GAS, site: { ...GAS.site, noted: [found] } })
+    expect(await sync(opened('11:30'), 1)).toBe(200)
+    expect(await page()).toContain(
+      `Gas pipe found (Odalys, ${DAY} 10:40); not heard by then (Bram, ${DAY} 11:30)`,
+    )
+  })
+  test('is of no work that began here, where a colleague with a wrong clock sends a note', async () => {
+    saved(READY)
+    saved({
+      ...opened('11:30'),
+      work: { ...opened('11:30').work, underGo: { by: 'Odalys', on: DAY, at: '11:30' } },
+    })
+    const answer = await yard.ask('beekeeper', '/removals/sync', {
+      method: 'POST',
+      headers: { 'Content-Type': 'application/json' },
+      body: JSON.stringify({
+        id: ID,
+        base: 1,
+        over: false,
+        now: `${DAY}T03:00:00.000Z`,
+        sheet: { ...READY, job: { ...READY.job, phone: '555 0199' } },
+      }),
+    })
+    expect(answer.status).toBe(200)
+    expect(last().work).toMatchObject({ openedAt: '11:30' })
+    expect(last().work.withoutGo).toBeUndefined()
+  })
+})
+
 test.each(['', 'beside a clash'])(
   'one’s own “go” over a pipe that stood in the book by then is marked %s',
   async (clash) => {
@@ -131,5 +198,7 @@ test('one that is open and refused is not over', async () => {
   saved(GOES)
   saved({ ...REFUSED, work: opened('10:30').work })
   expect(await page()).not.toContain('Refused')
+  expect(await page()).toMatch(/Begun, and refused · 4 Invented Row/)
+  expect(await page()).not.toContain('Waiting')
   expect(await page()).toContain('The stairs are burnt through')
 })
