@@ -2,10 +2,9 @@
  * Notes in anybody's words, of any language: read once more before anything is opened, by one tap that is of exactly these words.
  * Lists of words (written.ts) name what they know; a house "of 1962", little ones or a hook-up they do not.
  */
-import type { Sheet } from '../../records/index.ts'
+import { isUnderWay, type Sheet } from '../../records/index.ts'
 import { fingerprint } from '../../store/index.ts'
 import { tickedHere } from './place.ts'
-import { isUnderWay } from './ticked-when.ts'
 
 /**
  * Every free text of a sheet but names, how somebody is reached, and where it is and what is cut, which stand above “Go”: a test
@@ -30,6 +29,7 @@ export const notesOf = (
     ...(check.seconds ?? []).map((x) => x.reason),
     ...(d?.is === 'go' && d.fell === undefined && d.on === day ? [] : [d?.reason, d?.over?.reason]),
     work.withoutGo?.words,
+    ...(work.withoutGo?.more ?? []),
     work.left,
     work.note,
     ...callBacks.map((b) => b.note),

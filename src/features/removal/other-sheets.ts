@@ -8,6 +8,7 @@ import {
   type Decision,
   EMPTY_SHEET,
   type Grave,
+  isUnderWay,
   type Shared,
   type Sheet,
   sharedBy,
@@ -22,7 +23,6 @@ import { type Facts, MET, NOT_NEEDED } from './item.ts'
 import { notesOf } from './notes-read.ts'
 import { fierce, saidFierce } from './people.ts'
 import { tickedHere } from './place.ts'
-import { isUnderWay } from './ticked-when.ts'
 import { namesHazard, writtenIn } from './written.ts'
 
 /** What can kill, or was done to the bees: what one sheet of a house says and another has to ask. */

@@ -1,6 +1,6 @@
 /** What a part of a removal sheet says, as label and value. */
 
-import { type Check, priceWords, type Sheet } from '../../records/index.ts'
+import { type Check, openToBoxed, priceWords, type Sheet, type Visit } from '../../records/index.ts'
 import {
   BROOD_CARE,
   CELLS_AT_REMOVAL,
@@ -221,8 +221,9 @@ const FACTS: Record<Part, (s: Sheet, at: FactsContext) => Row[]> = {
   work: ({ work: w, ...s }, { units, today }) => [
     ['Without a “go”', withoutGoWords({ ...s, work: w }) ?? undefined],
     ['Day', w.on === undefined ? undefined : dayWords(w.on, today)],
+    ['Before', (w.earlier ?? []).map((v) => visitWords(v, today, units)).join('; ')],
     ['On site', clock(w.arrivedAt, w.leftAt)],
-    ['Open to boxed', clock(w.openedAt, w.boxedAt)],
+    ['Open to boxed', clock(w.openedAt, w.boxedAt, openToBoxed({ ...s, work: w }))],
     [
       'Outdoors',
       joined([
@@ -292,10 +293,20 @@ const paid = (
     ? undefined
     : joined([`${currency}${plain(amount)}`, on === undefined ? undefined : dayWords(on, today)])
 
-/** '08:40 to 12:10, 3.5 hours' */
-function clock(from: string | undefined, to: string | undefined): string | undefined {
+/** 'Fri 12 Jun, opened 09:00, left 18:00, 76 °F' */
+const visitWords = ({ on, openedAt, leftAt, outdoorC }: Visit, today: string, units: Units): string =>
+  joined([
+    on === undefined ? undefined : dayWords(on, today),
+    openedAt === undefined ? undefined : `opened ${openedAt}`,
+    leftAt === undefined ? undefined : `left ${leftAt}`,
+    outdoorC === undefined ? undefined : temperature(outdoorC, units),
+  ])
+
+/** '08:40 to 12:10, 3.5 hours'; `hours`: where they are not those between the two. */
+function clock(from: string | undefined, to: string | undefined, hours?: number): string | undefined {
   if (from === undefined && to === undefined) return undefined
-  const length = from === undefined || to === undefined ? '' : `, ${plain(hoursBetween(from, to))} hours`
+  const length =
+    from === undefined || to === undefined ? '' : `, ${plain(hours ?? hoursBetween(from, to))} hours`
   return `${from ?? '…'} to ${to ?? '…'}${length}`
 }
 

@@ -2,7 +2,7 @@
 
 import { type AppContext, type PageDeps, page, type SheetHistory, signedIn } from '../../app/index.ts'
 import { type FieldProblem, type Typed, typedFields } from '../../forms/index.ts'
-import { hasBegun, hasLostGo, type Sheet, sheetName } from '../../records/index.ts'
+import { hasBegun, hasLostGo, isUnderWay, type Sheet, sheetName } from '../../records/index.ts'
 import type { SheetVersion } from '../../store/index.ts'
 import { timeIn } from '../../time-of-day.ts'
 import { instantWords } from '../../words/index.ts'
@@ -18,8 +18,9 @@ import { factsOf, saidAgain } from './sheet-facts.ts'
 import { isElsewhere, type Saved } from './sheet-handlers.ts'
 import { foundToClose } from './since-mark.ts'
 import { isOver, isShort, nextPart, PARTS, type Part, stageOf } from './stage.ts'
-import { isUnderWay, tickedTooEarly } from './ticked-when.ts'
+import { tickedTooEarly } from './ticked-when.ts'
 import { callBackLines, colonyLinks, newSigners, othersOf, reckoningOf, startOf, typesOf } from './view.ts'
+import { isNext, visitOf } from './visit.ts'
 import { beganWithoutGo } from './without-go.ts'
 
 interface Shown {
@@ -172,6 +173,17 @@ function filled(c: AppContext, deps: PageDeps, part: Part | null, saved: Saved, 
     if (old || (state !== 'unmet' && state !== 'signed')) typed.outdoorC = []
   }
   if (part === 'work') {
+    typed.visit = [String(visitOf(s, frame.today))]
+    // What stands is of another visit.
+    if (isNext(s, frame.today))
+      Object.assign(typed, {
+        arrivedAt: [],
+        openedAt: [],
+        leftAt: [],
+        outdoorC: [],
+        water: [],
+        on: [frame.today],
+      })
     // Planned for a day is not begun on it.
     if (s.work.on === undefined || !hasBegun(s)) typed.on = [frame.today]
   }

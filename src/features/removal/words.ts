@@ -13,6 +13,7 @@ import {
   FOUND_BY,
   type Grave,
   HAZARDS,
+  hasBegun,
   lastDayOf,
   ON_THE_WAY,
   PAPER_SAYS,
@@ -371,7 +372,7 @@ function counted(r: Reckoning): string[] {
 /** What stands where “Go” stood. `late`: its hour has gone. */
 export const noGo = (s: Sheet, late: string | null, today: string): string =>
   late ??
-  (s.work.openedAt === undefined || s.decision?.fell !== undefined || lastDayOf(s) === today
+  (!hasBegun(s) || s.decision?.fell !== undefined || lastDayOf(s) === today
     ? 'No go any more: it no longer stands'
     : 'Open since another day, and no go of today: look again before you go on')
 

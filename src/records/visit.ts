@@ -1,0 +1,83 @@
+/**
+ * A job is done in visits. The last one stands on the sheet; whoever comes back to what was left open, on another day or after “Left”,
+ * begins one of their own, and those before stay in `earlier`.
+ */
+import { daysBetween } from '../days.ts'
+import { minutesFrom } from '../time-of-day.ts'
+import type { Sheet, Visit } from './removal-sheet.ts'
+
+/** Something was opened, boxed or taken, as far as the sheet says. Who came, looked and left has begun nothing. */
+export const hasBegun = ({ work: w }: Sheet): boolean =>
+  [
+    w.openedAt,
+    w.earlier,
+    w.boxedAt,
+    w.queen,
+    w.queenFoundAt,
+    w.brood,
+    w.broodCare,
+    w.queenCells,
+    w.bees,
+    w.deadBeesKg,
+    w.tiedComb,
+    w.sealed,
+    w.cleaned,
+    w.closedUp,
+    w.onTheWay,
+    w.boxHours,
+    w.boxC,
+    // Boards left to the owner, a photo of it closed.
+    w.left,
+    w.photos,
+  ].some((said) => said !== undefined)
+
+/** The last day on which it was begun or gone on with, as far as the sheet says. */
+export const lastDayOf = ({ work: { on, underGo, withoutGo } }: Sheet): string | undefined =>
+  [on, underGo?.on, withoutGo?.on]
+    .filter((day) => day !== undefined)
+    .sort()
+    .at(-1)
+
+/** The last visit, as far as it is said. */
+export const lastVisit = ({ work }: Sheet): Visit => {
+  const { on, arrivedAt, openedAt, leftAt, underGo, outdoorC, water } = work
+  const said = Object.entries({ on, arrivedAt, openedAt, leftAt, underGo, outdoorC, water })
+  return Object.fromEntries(said.filter(([, value]) => value !== undefined))
+}
+
+/** All visits, the first one first. */
+export const visitsOf = (s: Sheet): Visit[] => [...(s.work.earlier ?? []), lastVisit(s)]
+
+/** At the last visit something was begun or gone on with; of the only one whatever the sheet tells says so. */
+export function visitBegun(s: Sheet): boolean {
+  const { openedAt, boxedAt, underGo, withoutGo, on, earlier = [] } = s.work
+  const before = earlier.at(-1)
+  if (before === undefined) return hasBegun(s)
+  const since = before.on === on ? (before.leftAt ?? '') : ''
+  const answered = withoutGo?.on === on && withoutGo !== undefined && withoutGo.at > since
+  return answered || [openedAt, boxedAt, underGo].some((said) => said !== undefined)
+}
+
+/** Left again on that day, with nothing in a box, after it was opened: whoever comes back looks again. */
+export function leftOpen({ work: w }: Sheet, day: string): boolean {
+  const { leftAt, underGo, on = day } = w
+  const begun = w.openedAt ?? (underGo?.on === day ? underGo.at : '')
+  return leftAt !== undefined && on === day && w.boxedAt === undefined && begun <= leftAt
+}
+
+/** Begun, or gone on with, on that day, and not left open since: its “go” is not asked for its hour again. */
+export const isUnderWay = (s: Sheet, day: string): boolean =>
+  visitBegun(s) && (lastDayOf(s) ?? day) === day && !leftOpen(s, day)
+
+const DAY_HOURS = 24
+
+/** Hours from the first opening to the box, over all days; undefined where either is not said. */
+export function openToBoxed(s: Sheet): number | undefined {
+  const { boxedAt, on } = s.work
+  const first = visitsOf(s).find(({ openedAt }) => openedAt !== undefined)
+  if (first?.openedAt === undefined || boxedAt === undefined) return undefined
+  const days = first.on === undefined || on === undefined ? 0 : daysBetween(first.on, on)
+  const hours = days * DAY_HOURS + minutesFrom(first.openedAt, boxedAt) / 60
+  // Over midnight, in one visit.
+  return Math.round((hours < 0 ? hours + DAY_HOURS : hours) * 100) / 100
+}
