@@ -3,7 +3,7 @@
  * Saving hands the sheet to `kept`; it counts only when it is on the disk, which is the caller's business.
  */
 import { problemsOf } from '../journal/index.ts'
-import { heldIn, isOver, type Sheet, sheet as sheetSchema, withFound } from '../records/index.ts'
+import { comesBack, heldIn, isOver, type Sheet, sheet as sheetSchema, withFound } from '../records/index.ts'
 import { refused } from '../result.ts'
 import { canonical, fractionOf, type Jobs, type SheetVersion } from '../store/index.ts'
 import type { KeptSheet } from './database.ts'
@@ -58,7 +58,9 @@ function overTheirs(
   from?: Sheet,
 ): Sheet {
   const held = heldIn(theirs, from)
-  const stands = mine.work.openedAt !== undefined && held === undefined
+  const { work, decision } = mine
+  const open = work.openedAt !== undefined && !comesBack(mine, decision?.on ?? '')
+  const stands = open && held === undefined
   const fell = stands ? mine : without(mine, savedBy)
   // A refusal that was not read stands in place of a “go”: it is what is answered next.
   const unread = held !== undefined && mine.decision?.is === 'go' && !isOver(mine.decision, held)

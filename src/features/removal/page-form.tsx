@@ -108,10 +108,10 @@ const labelOf = (part: Part, field: string): string =>
   (field === 'withoutGo.why' ? WITHOUT_GO_FIELDS.why.label : '')
 
 /** Over the limit when work starts, or while it is open: a second person, or a cooler hour. */
-const Start = ({ start, sheet, path }: RemovalProps) =>
+const Start = ({ start, late, sheet, path }: RemovalProps) =>
   start.state !== 'unmet' || sheet.work.boxedAt !== undefined ? null : (
     <div class="notice notice-late">
-      <p>{start.why}</p>
+      {late === start.why ? null : <p>{start.why}</p>}
       <SecondLink item="heat-at-start" path={path} />
     </div>
   )

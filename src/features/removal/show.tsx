@@ -17,6 +17,7 @@ import { ASKED, ofElsewhere, placeOf, samePlace } from './place.ts'
 import { factsOf, saidAgain } from './sheet-facts.ts'
 import { isElsewhere, type Saved } from './sheet-handlers.ts'
 import { foundToClose } from './since-mark.ts'
+import { sinceOpened } from './since-open.ts'
 import { isOver, isShort, nextPart, PARTS, type Part, stageOf } from './stage.ts'
 import { tickedTooEarly } from './ticked-when.ts'
 import { callBackLines, colonyLinks, newSigners, othersOf, reckoningOf, startOf, typesOf } from './view.ts'
@@ -95,7 +96,7 @@ export function showSheet(
       stage={stage}
       parts={PARTS.map((p) => ({ part: p, facts: factsOf(p, sheet, at), photos: photosOf(p, sheet) }))}
       reckoning={out ? null : isOver(stage) ? { ...reckoning, unmet: toClose.map((x) => x.item) } : reckoning}
-      toClose={toClose}
+      since={older === null ? sinceOpened(sheet, stage, toClose, frame, history) : []}
       aside={setAside(sheet, history)}
       changed={history?.changedAtFall() ?? []}
       elsewhere={

@@ -138,7 +138,7 @@ export const DECIDE: Choice[] = choices(DECISIONS, {
 
 /** 'Perpetua tapped “Refuse”, 2026-06-12 10:02: smell of gas' */
 export const decidedWords = (d: Pick<Decision, 'is' | 'by' | 'on' | 'at' | 'reason'>): string =>
-  `${d.by} tapped “${labelIn(DECIDE, d.is)}”, ${[d.on, d.at].filter(Boolean).join(' ')}${d.reason === undefined ? '' : `: ${d.reason}`}`
+  `${d.by} tapped “${labelIn(DECIDE, d.is)}”, ${[d.on, d.at].filter(Boolean).join(' ')}${d.reason === undefined ? '' : `: ${d.reason.replace(/\.$/, '')}`}`
 
 /** What the list said when it was read aloud. */
 export const NEWS: Choice[] = [
@@ -391,6 +391,9 @@ export function reckoningTitle(r: Reckoning, goes = false): string {
       return 'Nothing on this list is unmet'
   }
 }
+
+/** Nothing is begun at this hour all the same, and the head says why. */
+export const NOTHING_ELSE = 'Nothing else on this list is unmet'
 
 /** Said under it, always. */
 export const RECKONING_NOTE =
