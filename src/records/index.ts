@@ -106,6 +106,7 @@ export {
   lastDayOf,
   lastVisit,
   leftOpen,
+  OF_VISIT,
   openToBoxed,
   visitBegun,
   visitsOf,

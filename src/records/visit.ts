@@ -38,12 +38,16 @@ export const lastDayOf = ({ work: { on, underGo, withoutGo } }: Sheet): string |
     .sort()
     .at(-1)
 
+/** What is said of one visit, and never of the one before it. */
+export const OF_VISIT = ['arrivedAt', 'openedAt', 'leftAt', 'outdoorC', 'water'] as const
+
 /** The last visit, as far as it is said. */
-export const lastVisit = ({ work }: Sheet): Visit => {
-  const { on, arrivedAt, openedAt, leftAt, underGo, outdoorC, water } = work
-  const said = Object.entries({ on, arrivedAt, openedAt, leftAt, underGo, outdoorC, water })
-  return Object.fromEntries(said.filter(([, value]) => value !== undefined))
-}
+export const lastVisit = ({ work }: Sheet): Visit =>
+  Object.fromEntries(
+    (['on', ...OF_VISIT, 'underGo'] as const).flatMap((key) =>
+      work[key] === undefined ? [] : [[key, work[key]]],
+    ),
+  )
 
 /** All visits, the first one first. */
 export const visitsOf = (s: Sheet): Visit[] => [...(s.work.earlier ?? []), lastVisit(s)]

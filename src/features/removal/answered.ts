@@ -97,10 +97,9 @@ const stoodThen = (c: AppContext, deps: PageDeps, s: Sheet, day: string): boolea
   s.decision?.on === day ? stoodOn(c, deps, s, day) : s.work.underGo?.on === day
 
 /** What was done at an hour at which nobody had said “go” yet. */
-function beforeGo({ work: { on, openedAt, boxedAt }, decision: d }: Sheet): string[] {
-  const at = openedAt ?? boxedAt
+function beforeGo({ work: { on, openedAt: at }, decision: d }: Sheet): string[] {
   const early = d?.is === 'go' && d.at !== undefined && at !== undefined && at < d.at && (on ?? d.on) === d.on
-  return early ? [`${openedAt === undefined ? 'boxed' : 'opened'} at ${at}, and the “go” is of ${d.at}`] : []
+  return early ? [`opened at ${at}, and the “go” is of ${d.at}`] : []
 }
 
 /** Why a reason is asked, in words, where `withReason` has none. */

@@ -65,11 +65,7 @@ const WHOLE: Record<string, [label: string, says?: Say]> = {
   'work.brood': ['Brood that came along', rowSaid('Brood', ({ brood }) => ({ brood }))],
   'work.bees': ['Bees in the box', rowSaid('Bees', ({ bees }) => ({ bees }))],
   'work.withoutGo': ['Why it was begun without a “go”', (s) => withoutGoWords(s) ?? undefined],
-  'work.earlier': [
-    'Earlier visits',
-    ({ work: { earlier = [] } }) =>
-      earlier.map((v) => [v.on, v.openedAt].filter(Boolean).join(' ')).join(', '),
-  ],
+  'work.earlier': ['Earlier visits'],
   'work.knew': ['What was written before it was opened'],
   'work.underGo': [
     'The “go” it was begun on',

@@ -187,21 +187,19 @@ function arrivedStill({ work: was }: Sheet, { work: is }: Sheet): Pick<Sheet['wo
  * Not opened now: an earlier opening stays as it was. How hot it is stays, with its day, for a second person signs for exactly that; the
  * day of the tap alone does not.
  */
-function notOpened(before: Sheet, { work }: Sheet): Sheet['work'] {
-  const { openedAt: _, on, ...is } = work
+function notOpened(before: Sheet, after: Sheet): Sheet['work'] {
+  const { openedAt: _, on, earlier, ...is } = after.work
+  const comes = isNewVisit(before, after)
   const { work: was } = before
-  // Who came back, and read the thermometer, has a visit of their own, opened or not.
-  if (isNewVisit(before, { ...before, work })) {
-    const { earlier: _e, arrivedAt: _a, leftAt: _l, water: _w, ...rest } = is
-    return is.outdoorC === undefined
-      ? { ...rest, ...lastVisit(before), ...(was.earlier === undefined ? {} : { earlier: was.earlier }) }
-      : { ...is, ...(on === undefined ? {} : { on }) }
-  }
-  const day = was.openedAt === undefined && is.outdoorC !== undefined ? on : was.on
+  if (comes && is.outdoorC === undefined)
+    return { ...is, ...lastVisit(before), ...(was.earlier && { earlier: was.earlier }) }
+  const { openedAt } = comes ? {} : was
+  const day = openedAt === undefined && is.outdoorC !== undefined ? on : was.on
   return {
     ...is,
-    ...(was.openedAt === undefined ? {} : { openedAt: was.openedAt }),
-    ...(day === undefined ? {} : { on: day }),
+    ...(earlier && { earlier }),
+    ...(openedAt && { openedAt }),
+    ...(day && { on: day }),
   }
 }
 

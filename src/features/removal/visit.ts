@@ -4,15 +4,13 @@ import {
   comesBack,
   goesOnIn,
   lastVisit,
+  OF_VISIT,
   type Sheet,
   visitBegun,
   visitsOf,
   type Work,
 } from '../../records/index.ts'
 import { THAT_DAY } from './fields.ts'
-
-/** What is said of one visit, and never of the one before it. */
-const OF_VISIT = ['arrivedAt', 'openedAt', 'leftAt', 'outdoorC', 'water'] as const
 
 /** How many visits the sheet has once this one is on it: a form says of which one it is. */
 export const visitOf = (s: Sheet, today: string): number => visitsOf(s).length + (isNext(s, today) ? 1 : 0)
