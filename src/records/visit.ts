@@ -6,30 +6,14 @@ import { daysBetween } from '../days.ts'
 import { minutesFrom } from '../time-of-day.ts'
 import type { Sheet, Visit } from './removal-sheet.ts'
 
-/** Something was opened, boxed or taken, as far as the sheet says. Who came, looked and left has begun nothing. */
-export const hasBegun = ({ work: w }: Sheet): boolean =>
-  [
-    w.openedAt,
-    w.earlier,
-    w.boxedAt,
-    w.queen,
-    w.queenFoundAt,
-    w.brood,
-    w.broodCare,
-    w.queenCells,
-    w.bees,
-    w.deadBeesKg,
-    w.tiedComb,
-    w.sealed,
-    w.cleaned,
-    w.closedUp,
-    w.onTheWay,
-    w.boxHours,
-    w.boxC,
-    // Boards left to the owner, a photo of it closed.
-    w.left,
-    w.photos,
-  ].some((said) => said !== undefined)
+/** What is said of who came, looked and left, of how they came off in the plan, and of “go” and reason. */
+const BEGINS_NOTHING = 'on arrivedAt leftAt outdoorC water method temper note withoutGo underGo knew'.split(
+  ' ',
+)
+
+/** Something was opened, boxed or taken, boards left to the owner, a photo of it closed: whatever else a sheet tells of the work. */
+export const hasBegun = ({ work }: Sheet): boolean =>
+  Object.entries(work).some(([said, value]) => value !== undefined && !BEGINS_NOTHING.includes(said))
 
 /** The last day on which it was begun or gone on with, as far as the sheet says. */
 export const lastDayOf = ({ work: { on, underGo, withoutGo } }: Sheet): string | undefined =>
@@ -53,14 +37,10 @@ export const lastVisit = ({ work }: Sheet): Visit =>
 export const visitsOf = (s: Sheet): Visit[] => [...(s.work.earlier ?? []), lastVisit(s)]
 
 /** At the last visit something was begun or gone on with; of the only one whatever the sheet tells says so. */
-export function visitBegun(s: Sheet): boolean {
-  const { openedAt, boxedAt, underGo, withoutGo, on, earlier = [] } = s.work
-  const before = earlier.at(-1)
-  if (before === undefined) return hasBegun(s)
-  const since = before.on === on ? (before.leftAt ?? '') : ''
-  const answered = withoutGo?.on === on && withoutGo !== undefined && withoutGo.at > since
-  return answered || [openedAt, boxedAt, underGo].some((said) => said !== undefined)
-}
+export const visitBegun = (s: Sheet): boolean =>
+  s.work.earlier === undefined
+    ? hasBegun(s)
+    : [s.work.openedAt, s.work.boxedAt, s.work.underGo].some((said) => said !== undefined)
 
 /** Left again on that day, with nothing in a box, after it was opened: whoever comes back looks again. */
 export function leftOpen({ work: w }: Sheet, day: string): boolean {

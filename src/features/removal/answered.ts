@@ -3,15 +3,16 @@ import type { AppContext, PageDeps } from '../../app/index.ts'
 import { fieldsIn, one, type Typed } from '../../forms/index.ts'
 import {
   beginsIn,
+  comesBack,
   goesOnIn,
   hasBegun,
-  isNewVisit,
   isUnderWay,
   lastDayOf,
   leftOpen,
   lostAt,
   type Sheet,
   tellsOfWork,
+  visitBegun,
   withoutGo,
 } from '../../records/index.ts'
 import { unmetWords } from './decide.ts'
@@ -42,8 +43,12 @@ const wasOpen = (before: Sheet, after: Sheet): Sheet =>
 const isSaid = (c: AppContext, deps: PageDeps, before: Sheet, after: Sheet): boolean => {
   const mark = before.work.withoutGo
   const { today } = c.var.frame
-  const answered = mark !== undefined && (lastDayOf(before) === today || isAnswered(mark, today))
-  return answered && sinceMark(reckoningOf(c, deps, after), after).length === 0
+  const day = visitBegun(before) ? before.work.on : undefined
+  return (
+    mark !== undefined &&
+    ([mark.on, day].includes(today) || isAnswered(mark, today)) &&
+    sinceMark(reckoningOf(c, deps, after), after).length === 0
+  )
 }
 
 /** The sheet with a reason where work was begun, or gone on with, that had no “go”; null where nobody has said one. */
@@ -62,7 +67,7 @@ export function withReason(
     if (why === NOT_OPENED) return after
   } else if (beginsIn(before, after)) {
     // Whoever has said why it is gone on with that day has said it of the whole visit.
-    if (isNewVisit(before, after) && isSaid(c, deps, before, after)) return after
+    if (comesBack(before, today) && isSaid(c, deps, before, after)) return after
     const on = [after.work.on ?? today].filter((day) => day <= today)[0] ?? today
     // A day that is gone may stand in the form by itself: that it was that day is said by a tap.
     const said = on === today || thatDay
@@ -84,8 +89,7 @@ export function withReason(
   // Why it was begun is words like any others, and answered for by whoever gives it.
   const reckoning = reckoningOf(c, deps, andSaid(after, one(typed, 'withoutGo.words')))
   const { raw } = fieldsIn(WITHOUT_GO_FIELDS, typed, c.var.frame.units, 'withoutGo.')
-  const early = beforeGo(after).map((said) => `${said.slice(0, 1).toUpperCase()}${said.slice(1)}`)
-  const unmet = [...early, ...unmetWords(reckoning)].slice(0, 40)
+  const unmet = [...beforeGo(after), ...unmetWords(reckoning)].slice(0, 40)
   const said = withoutGo.safeParse({ ...raw, ...whoAndWhen(c, deps), unmet })
   if (!said.success) return null
   const more = mark === undefined ? said.data : withMore(mark, said.data, sinceMark(reckoning, after))

@@ -2,7 +2,7 @@
  * A “go” is of the sheet as it was read. Whatever is said, tapped, taken off or merged after it, in whatever field and language,
  * takes its ground away until work has begun on it; once open, only what can kill does.
  */
-import { hasBegun, type Sheet, visitBegun, visitsOf } from '../../records/index.ts'
+import { type Decision, lastDayOf, type Sheet, visitBegun } from '../../records/index.ts'
 import { canonical } from '../../store/index.ts'
 import { HEAT_AT_START } from './heat.ts'
 
@@ -28,12 +28,6 @@ export function asRead({ job, site, agreement, check, work }: Sheet): string {
 export const isOtherwise = (read: Sheet, now: Sheet): boolean =>
   !begunOn(read, now.decision) && !begunOn(now, now.decision) && asRead(read) !== asRead(now)
 
-/** Something was begun, or gone on with, on that decision; on any, where there is none. */
-function begunOn(s: Sheet, d: Sheet['decision']): boolean {
-  if (d === undefined || !hasBegun(s)) return hasBegun(s)
-  const visits = visitBegun(s) ? visitsOf(s) : (s.work.earlier ?? [])
-  return visits.some(
-    ({ on = d.on, underGo, leftAt }) =>
-      [on, underGo?.on].includes(d.on) && (leftAt === undefined || leftAt >= (d.at ?? '')),
-  )
-}
+/** It was begun, or gone on with, on the day of that decision, and not left before it. */
+const begunOn = (s: Sheet, { on = lastDayOf(s), at = '' }: Partial<Decision> = {}): boolean =>
+  visitBegun(s) && (lastDayOf(s) ?? on) === on && (s.work.leftAt ?? '24') >= at

@@ -14,31 +14,22 @@ export const AsKnown = (p: RemovalProps) => {
         reaches them: <a href={`/sign-in?to=${encodeURIComponent(path)}`}>sign in again</a>, or call.
       </p>
     )
-  if (sheet.work.openedAt !== undefined && !comesBack(sheet, p.frame.today)) return <OpenAsKnown {...p} />
-  if (stage === 'go' && goes && late === null)
-    return (
-      <p class="notice">
-        <b>Go, as this phone knows it</b>, of {heard.words}. What others found since is not here until there
-        is signal: open this page once more before the cut, or call.
-      </p>
-    )
-  return heard.deaf ? (
-    <p class="notice notice-late">
-      <b>Heard nothing since {heard.words}.</b> What others found since is not here: open this page where
-      there is a signal. Without, it is asked beside “Go”.
+  const { openedAt } = sheet.work
+  const open = openedAt !== undefined && !comesBack(sheet, p.frame.today)
+  // What a colleague finds while it is open does not come here by itself.
+  const known = open
+    ? stage === 'go' && sheet.decision?.heard?.of === heard.of
+    : stage === 'go' && goes && late === null
+  const lead = known
+    ? `${open ? 'Open' : 'Go'}, as this phone knows it, of`
+    : !open && heard.deaf && 'Heard nothing since'
+  return lead ? (
+    <p class={known ? 'notice' : 'notice notice-late'}>
+      <b>
+        {lead} {heard.words}.
+      </b>{' '}
+      What others found since is not here: open this page where there is a signal
+      {open ? ', or call' : known ? ' before the cut, or call' : '. Without, it is asked beside “Go”'}.
     </p>
   ) : null
 }
-
-/** Opened without signal, and nothing heard since the “go”: what a colleague finds now does not come here by itself. */
-const OpenAsKnown = ({ heard, stage, sheet: { work, decision } }: RemovalProps) =>
-  heard === null ||
-  heard.signIn ||
-  stage !== 'go' ||
-  work.openedAt === undefined ||
-  decision?.heard?.of !== heard.of ? null : (
-    <p class="notice">
-      <b>Open, as this phone knows it</b>, of {heard.words}. What others found since is not here: open this
-      page where there is a signal, or call.
-    </p>
-  )

@@ -293,14 +293,9 @@ const paid = (
     ? undefined
     : joined([`${currency}${plain(amount)}`, on === undefined ? undefined : dayWords(on, today)])
 
-/** 'Fri 12 Jun, opened 09:00, left 18:00, 76 °F' */
-const visitWords = ({ on, openedAt, leftAt, outdoorC }: Visit, today: string, units: Units): string =>
-  joined([
-    on === undefined ? undefined : dayWords(on, today),
-    openedAt === undefined ? undefined : `opened ${openedAt}`,
-    leftAt === undefined ? undefined : `left ${leftAt}`,
-    outdoorC === undefined ? undefined : temperature(outdoorC, units),
-  ])
+/** 'Fri 12 Jun, 09:00 to 18:00, 9 hours, 76 °F' */
+const visitWords = ({ on, openedAt, leftAt, outdoorC: c }: Visit, today: string, units: Units): string =>
+  joined([on && dayWords(on, today), clock(openedAt, leftAt), c === undefined ? c : temperature(c, units)])
 
 /** '08:40 to 12:10, 3.5 hours'; `hours`: where they are not those between the two. */
 function clock(from: string | undefined, to: string | undefined, hours?: number): string | undefined {

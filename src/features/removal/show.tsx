@@ -2,7 +2,7 @@
 
 import { type AppContext, type PageDeps, page, type SheetHistory, signedIn } from '../../app/index.ts'
 import { type FieldProblem, type Typed, typedFields } from '../../forms/index.ts'
-import { hasBegun, hasLostGo, isUnderWay, type Sheet, sheetName } from '../../records/index.ts'
+import { hasBegun, hasLostGo, isUnderWay, OF_VISIT, type Sheet, sheetName } from '../../records/index.ts'
 import type { SheetVersion } from '../../store/index.ts'
 import { timeIn } from '../../time-of-day.ts'
 import { instantWords } from '../../words/index.ts'
@@ -176,17 +176,9 @@ function filled(c: AppContext, deps: PageDeps, part: Part | null, saved: Saved, 
   if (part === 'work') {
     typed.visit = [String(visitOf(s, frame.today))]
     // What stands is of another visit.
-    if (isNext(s, frame.today))
-      Object.assign(typed, {
-        arrivedAt: [],
-        openedAt: [],
-        leftAt: [],
-        outdoorC: [],
-        water: [],
-        on: [frame.today],
-      })
+    if (isNext(s, frame.today)) for (const said of ['on', ...OF_VISIT]) typed[said] = []
     // Planned for a day is not begun on it.
-    if (s.work.on === undefined || !hasBegun(s)) typed.on = [frame.today]
+    if (typed.on?.[0] === undefined || !hasBegun(s)) typed.on = [frame.today]
   }
   return typed
 }

@@ -17,22 +17,19 @@ const wordsOn = ({ callBacks: _, ...s }: Sheet): string[] => notesOf(s, '')
 
 const known = (text: string): string => fingerprint(text).toString(36)
 
-/** As many as a sheet takes. */
-const MOST = 300
-
 /** The sheet with what stood on it in words when it was begun, or gone on with: a phone keeps no version to compare it with. */
 export const withKnown = (before: Sheet, after: Sheet): Sheet =>
   beginsIn(before, after)
     ? {
         ...after,
-        work: { ...after.work, knew: [...new Set(wordsOn(after).map(known))].slice(0, MOST) },
+        work: { ...after.work, knew: wordsOn(after).map(known) },
       }
     : after
 
 /** What is new of them; nothing where nobody knows what stood there then. */
 function wordsSince(s: Sheet): string[] {
   const { knew } = s.work
-  return knew === undefined ? [] : [...new Set(wordsOn(s))].filter((text) => !knew.includes(known(text)))
+  return knew === undefined ? [] : wordsOn(s).filter((text) => !knew.includes(known(text)))
 }
 
 /** Whether these words stand on a sheet. */
@@ -53,7 +50,7 @@ export function sinceOpened(
   { zone, today }: Pick<Frame, 'zone' | 'today'>,
   history?: SheetHistory,
 ): Since[] {
-  const boxed = stage === 'boxed' || (s.work.boxedAt !== undefined && !isOver(stage))
+  const shows = isOver(stage) ? stage === 'boxed' : s.work.boxedAt !== undefined || isUnderWay(s, today)
   const wrote = (text: string): string | undefined => {
     const by = history?.saidBy(text)
     return by && `${by.by}, ${instantWords(by.at, zone, today)}`
@@ -65,7 +62,7 @@ export function sinceOpened(
       words: item.why,
     })),
     // Whoever comes back reads them before “go”, all of them.
-    ...(boxed || (!isOver(stage) && isUnderWay(s, today)) ? wordsSince(s) : []).map((text) => ({
+    ...(shows ? wordsSince(s) : []).map((text) => ({
       lead: 'Since it was opened',
       who: wrote(text),
       words: `“${text}”`,

@@ -21,12 +21,7 @@ export const WorkFields = (p: PartFieldsProps) => {
       <input type="hidden" name="shownOn" value={p.frame.today} />
       <input type="hidden" name="shownAt" value={one(p.form.typed, 'shownAt')} />
       <input type="hidden" name="visit" value={one(p.form.typed, 'visit')} />
-      <Folded
-        legend={back ? 'Going on' : 'Opening'}
-        form={p.form}
-        fields={['arrivedAt', 'openedAt']}
-        open={!opened}
-      >
+      <Folded legend="Opening" form={p.form} fields={['arrivedAt', 'openedAt']} open={!opened}>
         <Fields {...p} of={FIELDS} show={['outdoorC', 'water']} />
         <Folded legend="Times by hand" form={p.form} fields={['arrivedAt']}>
           <Fields {...p} of={FIELDS} show={['on', ['arrivedAt', 'openedAt']]} />

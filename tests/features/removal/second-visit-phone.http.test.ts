@@ -93,7 +93,9 @@ test('of two who go on, the later one is asked which hour it was, and both have 
       earlier: [work],
     },
   }
-  expect(removals().save(ID, 1, theirs, { savedAt: `${NEXT}T08:05:00.000Z`, savedBy: 'Odalys' }).ok).toBe(true)
+  expect(removals().save(ID, 1, theirs, { savedAt: `${NEXT}T08:05:00.000Z`, savedBy: 'Odalys' }).ok).toBe(
+    true,
+  )
   yard.at(`${NEXT}T08:20:00Z`)
   phone.at(`${NEXT}T08:20:00Z`)
   await phone.signal()

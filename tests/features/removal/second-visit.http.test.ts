@@ -82,7 +82,7 @@ describe('on a later day', () => {
       'removal.removedOn': [THIRD],
       'removal.hoursOpenToBoxed': ['53'],
     })
-    expect(await words(`${PATH}/site`)).toContain('Fri 12 Jun, opened 09:00')
+    expect(await words(`${PATH}/site`)).toContain('Fri 12 Jun, 09:00 to …')
     // A trap-out of weeks has more hours than an intake takes.
     const long = { ...sheet(), work: { ...sheet().work, on: '2026-07-14' } }
     expect(intakeFrom(long).removal.hoursOpenToBoxed).toBeUndefined()

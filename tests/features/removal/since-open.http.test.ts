@@ -110,7 +110,7 @@ describe('words, once it is open', () => {
 test('an hour before the “go” is what the mark says', async () => {
   const early = { on: DAY, openedAt: '07:00', ...READS, 'withoutGo.why': 'could-not-wait' }
   expect((await post('work', early)).status).toBe(303)
-  expect(sheet().work.withoutGo?.unmet[0]).toBe('Opened at 07:00, and the “go” is of 08:00')
+  expect(sheet().work.withoutGo?.unmet[0]).toBe('opened at 07:00, and the “go” is of 08:00')
 })
 
 describe('what is said to what came to light later', () => {
