@@ -37,7 +37,8 @@ const OF_A_DAY = [
   {
     part: 'work',
     day: 'on',
-    goes: ['outdoorC', 'water', 'arrivedAt', 'openedAt', 'leftAt', 'underGo', 'knew'],
+    goes: ['outdoorC', 'water'],
+    hours: ['arrivedAt', 'openedAt', 'leftAt', 'underGo', 'knew'],
   },
 ] as const
 
@@ -110,7 +111,10 @@ function ofOneDay(part: string, b: Tree, mine: Tree, theirs: Tree): [Tree, Tree]
     const hour = 'hour' in rest ? rest.hour : day
     const [ofMine, ofTheirs] = [m, t].map((x) => `${x[day]} ${x[hour] ?? ''}`) as [string, string]
     if (ofMine === ofTheirs) continue
-    const before = Object.fromEntries([day, ...goes].map((key) => [key, b[key]]))
+    // The hours of a visit that lies under `earlier` on the other side are none of the one that stands.
+    const goneOn = (ofMine < ofTheirs ? t : m).earlier !== undefined
+    const hours = 'hours' in rest && goneOn ? rest.hours : []
+    const before = Object.fromEntries([day, ...goes, ...hours].map((key) => [key, b[key]]))
     if (ofMine < ofTheirs) m = { ...m, ...before }
     else t = { ...t, ...before }
   }

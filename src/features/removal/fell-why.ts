@@ -1,6 +1,6 @@
 /** Why a “go” is none any more, and what it did not know, in words. */
 import { dayIn } from '../../days.ts'
-import type { Noted } from '../../records/index.ts'
+import type { Decision, Noted } from '../../records/index.ts'
 import { timeIn } from '../../time-of-day.ts'
 import { instantWords } from '../../words/index.ts'
 import { sharing } from './other-sheets.ts'
@@ -46,6 +46,14 @@ export function heardWords({ sheet, frame: { zone, today }, versions }: RemovalP
   return `, as the phone knew it, of ${of}${read}${unknownThen(sheet)}`
 }
 
+const BECAUSE: Record<NonNullable<NonNullable<Decision['fell']>['because']>, string> = {
+  import:
+    'it came in with a file, as did what was looked at, cleared and signed: look at the whole list again',
+  'time-zone': 'the time zone of the yard was changed: look at the whole list again',
+  clock: 'it came from a phone whose clock was wrong: tap again what is so now, and decide',
+  account: 'the account of whoever decided was closed, or decides no more',
+}
+
 /** Why a “go” is none any more. */
 export function endedIt({ sheet, late, frame, others, start, changed }: RemovalProps): string {
   const { decision, ended, site } = sheet
@@ -53,13 +61,7 @@ export function endedIt({ sheet, late, frame, others, start, changed }: RemovalP
   if (ended !== undefined) return 'the job ended'
   if (fell?.setBack === true)
     return `the book went back to an earlier copy (${fell.on} ${fell.at}): what was found since may not be here, so look at the whole list again`
-  if (fell?.because === 'import')
-    return 'it came in with a file, as did what was looked at, cleared and signed: look at the whole list again'
-  if (fell?.because === 'time-zone')
-    return 'the time zone of the yard was changed: look at the whole list again'
-  if (fell?.because === 'clock')
-    return 'it came from a phone whose clock was wrong: tap again what is so now, and decide'
-  if (fell?.because === 'account') return 'the account of whoever decided was closed, or decides no more'
+  if (fell?.because !== undefined) return BECAUSE[fell.because]
   if (late !== null) return 'its hour was over'
   if (decision === undefined || (fell === undefined && decision.on !== frame.today)) return 'its day was over'
   const { on, at = '' } = decision

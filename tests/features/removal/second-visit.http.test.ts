@@ -169,6 +169,13 @@ describe('two phones', () => {
   })
 })
 
+test('hours that are known on one side alone stay, whatever day the other typed', () => {
+  const work = { on: DAY, openedAt: '09:00', boxedAt: '12:00' }
+  const heat = { on: NEXT, outdoorC: 20 }
+  const { sheet: both } = mergeSheets(READY, { ...READY, work }, { ...READY, work: heat })
+  expect(both.work).toMatchObject({ openedAt: '09:00', boxedAt: '12:00' })
+})
+
 test('the form before and after is one of which visit it is', async () => {
   expect((await formOf('work')).visit).toEqual(['1'])
   yard.setDay(NEXT, '08:00')
