@@ -25,6 +25,8 @@ export interface Assets {
 export interface SheetHistory {
   /** The fields that were changed when its “go” fell; none where nobody knows. */
   changedAtFall(): string[]
+  /** Who wrote these words, and when (UTC, ISO); undefined where they came with the first version. */
+  saidBy(text: string): { by: string; at: string } | undefined
   /** Who looked again for what is said so before the cut of that day; undefined where it came with the first version. */
   asideBy(said: string, day: Day): string | undefined
 }

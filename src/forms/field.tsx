@@ -50,7 +50,7 @@ export const Beside = ({ form, name, label, hint }: FieldProps) => {
       {problemsAt(form, name).length === 0 ? null : (
         <p class="problem" id={`${idOf(name)}-problem`}>
           {problemsAt(form, name)
-            .map((p) => `${sentenceOf(label, p.message, words)}.`)
+            .map((p) => `${sentenceOf(label, p.message, words).replace(/\.$/, '')}.`)
             .join(' ')}
         </p>
       )}

@@ -4,6 +4,7 @@
  */
 import { problemsOf } from '../journal/index.ts'
 import {
+  comesBack,
   EMPTY_SHEET,
   hasBegun,
   heldIn,
@@ -70,7 +71,9 @@ function overTheirs(
   from?: Sheet,
 ): Sheet {
   const held = heldIn(theirs, from)
-  const stands = mine.work.openedAt !== undefined && held === undefined
+  const { work, decision } = mine
+  const open = work.openedAt !== undefined && !comesBack(mine, decision?.on ?? '')
+  const stands = open && held === undefined
   const fell = stands ? mine : without(mine, savedBy)
   // A refusal that was not read stands in place of a “go”: it is what is answered next.
   const unread = held !== undefined && mine.decision?.is === 'go' && !isOver(mine.decision, held)

@@ -16,11 +16,11 @@ export { asksForFollowUp, type MovedOut } from './follow-up.ts'
 export { heldIn, withFound } from './found.ts'
 export {
   beginsIn,
+  comesBack,
   goesOnIn,
-  hasBegun,
   hasLostGo,
+  isNewVisit,
   isUnwritten,
-  lastDayOf,
   lostAt,
   mayBeCutAgain,
   mayBeOf,
@@ -74,6 +74,7 @@ export {
   signature,
   site,
   VACUUMS,
+  type Visit,
   WIRES,
   type Work,
   work,
@@ -100,3 +101,14 @@ export {
   withoutGo,
 } from './said-by-others.ts'
 export { digitsOf, isTelephone, type Shared, sameHouse, sharedWith } from './same-house.ts'
+export {
+  hasBegun,
+  isUnderWay,
+  lastDayOf,
+  lastVisit,
+  leftOpen,
+  OF_VISIT,
+  openToBoxed,
+  visitBegun,
+  visitsOf,
+} from './visit.ts'

@@ -2,41 +2,11 @@
 import { minutesFrom } from '../time-of-day.ts'
 import type { Sheet } from './removal-sheet.ts'
 import type { WithoutGo } from './said-by-others.ts'
-
-/** Something was opened, boxed or taken, as far as the sheet says. Who came, looked and left has begun nothing. */
-export const hasBegun = ({ work: w }: Sheet): boolean =>
-  [
-    w.openedAt,
-    w.boxedAt,
-    w.queen,
-    w.queenFoundAt,
-    w.brood,
-    w.broodCare,
-    w.queenCells,
-    w.bees,
-    w.deadBeesKg,
-    w.tiedComb,
-    w.sealed,
-    w.cleaned,
-    w.closedUp,
-    w.onTheWay,
-    w.boxHours,
-    w.boxC,
-    // Boards left to the owner, a photo of it closed.
-    w.left,
-    w.photos,
-  ].some((said) => said !== undefined)
+import { hasBegun, isUnderWay, lastDayOf, visitBegun } from './visit.ts'
 
 /** What nobody tells of bees that were only looked at: whether anything was opened is asked where it is new. */
 export const tellsOfWork = ({ work: was }: Sheet, { work: is }: Sheet): boolean =>
   (['note', 'temper'] as const).some((said) => is[said] !== undefined && is[said] !== was[said])
-
-/** The last day on which it was begun or gone on with, as far as the sheet says. */
-export const lastDayOf = ({ work: { on, underGo, withoutGo } }: Sheet): string | undefined =>
-  [on, underGo?.on, withoutGo?.on]
-    .filter((day) => day !== undefined)
-    .sort()
-    .at(-1)
 
 /** What is first said when bees are taken out, or comb is. */
 const TAKEN = [
@@ -72,12 +42,21 @@ export function goesOnIn(before: Sheet, after: Sheet, today: string): boolean {
       : hasLostGo(before)
         ? [...all, 'closedUp' as const]
         : (['boxedAt'] as const)
-  return asked.some((said) => {
+  return saysNew(before, after, asked, sameDay)
+}
+
+/** Whether one of these is first said, or done again. `sameDay`: comb that is left then is no work. */
+const saysNew = (
+  before: Sheet,
+  after: Sheet,
+  asked: readonly (keyof Sheet['work'])[],
+  sameDay: boolean,
+): boolean =>
+  asked.some((said) => {
     const [was, is] = [before.work[said], after.work[said]]
     if (sameDay && is === 'none') return false
     return is !== undefined && is !== was && (was === undefined || DONE_AGAIN.includes(said))
   })
-}
 
 /** When its “go” was lost: it fell, or somebody decided otherwise once it was open. Undefined where nobody has, or it stands. */
 export function lostAt(s: Sheet): { on: string; at: string } | undefined {
@@ -109,9 +88,13 @@ export const otherKind = (s: Sheet, type: string): string | null =>
     ? `Came in as “${type.slice(0, 40)}”; its “go” was for a swarm`
     : null
 
-/** Begun on an earlier day and not boxed since: what was done today, and under which “go”, is written down before bees come of it. */
+/** Begun, left open and not boxed since: what was done then, and under which “go”, is written down before bees come of it. */
 export const isUnwritten = (s: Sheet, today: string): boolean =>
-  s.work.boxedAt === undefined && s.work.withoutGo === undefined && (lastDayOf(s) ?? today) < today
+  comesBack(s, today) && s.work.withoutGo === undefined
+
+/** It is open, and whoever is there now, or to be there, was not there without a break since: what is done now is a visit of its own. */
+export const comesBack = (s: Sheet, today: string): boolean =>
+  hasBegun(s) && s.work.boxedAt === undefined && !isUnderWay(s, today)
 
 /** Minutes by which the hour of a box may be put right (judgement): what is boxed later was cut out later. */
 const PUT_RIGHT_MINUTES = 60
@@ -121,8 +104,17 @@ const isLater = (was: string, is = was): boolean => minutesFrom(was, is) > PUT_R
 const isBeforeGo = ({ decision: d, work }: Sheet, at: string): boolean =>
   d?.is === 'go' && d.at !== undefined && at < d.at && (work.on === undefined || work.on === d.on)
 
-/** It begins with this version: nothing was begun before, or it was of another day, or boxed already and is opened again. */
+/** With this version somebody came back to what was left open. */
+export const isNewVisit = (before: Sheet, after: Sheet): boolean =>
+  (after.work.earlier?.length ?? 0) > (before.work.earlier?.length ?? 0)
+
+/**
+ * It begins with this version: nothing was begun before, or not at this visit, or it was of another day, or boxed already and is opened
+ * again.
+ */
 export const beginsIn = (before: Sheet, after: Sheet): boolean => {
+  if (isNewVisit(before, after) || (hasBegun(before) && !visitBegun(before)))
+    return after.work.openedAt !== undefined || saysNew(before, after, [...TAKEN, ...LEARNT_LATER], false)
   const { on, underGo, withoutGo, boxedAt, openedAt } = before.work
   const is = after.work.openedAt
   // Put right to an hour at which nobody had decided.

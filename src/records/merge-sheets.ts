@@ -18,7 +18,7 @@ type Tree = Record<string, unknown>
 
 const PARTS = ['job', 'site', 'agreement', 'check', 'work'] as const
 /** Said at different times by different people: both are kept. */
-const ADDING_UP = new Set(['check.clearances', 'site.noted', 'callBacks', 'boxes'])
+const ADDING_UP = new Set(['check.clearances', 'site.noted', 'callBacks', 'boxes', 'work.earlier'])
 /** Lists of what is there, or signed for: one's additions and the other's, less what either took off. */
 const FOUND = new Set([
   'check.seconds',
@@ -34,7 +34,12 @@ const FOUND = new Set([
 const OF_A_DAY = [
   { part: 'check', day: 'doneOn', hour: 'tickedAt', goes: ['done', 'doneAt', 'tickedAt', 'wires'] },
   { part: 'check', day: 'on', goes: ['hours', 'hottestC', 'from', 'until'] },
-  { part: 'work', day: 'on', goes: ['outdoorC', 'water'] },
+  {
+    part: 'work',
+    day: 'on',
+    goes: ['outdoorC', 'water'],
+    hours: ['arrivedAt', 'openedAt', 'leftAt', 'underGo', 'knew'],
+  },
 ] as const
 
 type Choose = (m: unknown, t: unknown) => unknown
@@ -106,7 +111,10 @@ function ofOneDay(part: string, b: Tree, mine: Tree, theirs: Tree): [Tree, Tree]
     const hour = 'hour' in rest ? rest.hour : day
     const [ofMine, ofTheirs] = [m, t].map((x) => `${x[day]} ${x[hour] ?? ''}`) as [string, string]
     if (ofMine === ofTheirs) continue
-    const before = Object.fromEntries([day, ...goes].map((key) => [key, b[key]]))
+    // The hours of a visit that lies under `earlier` on the other side are none of the one that stands.
+    const goneOn = (ofMine < ofTheirs ? t : m).earlier !== undefined
+    const hours = 'hours' in rest && goneOn ? rest.hours : []
+    const before = Object.fromEntries([day, ...goes, ...hours].map((key) => [key, b[key]]))
     if (ofMine < ofTheirs) m = { ...m, ...before }
     else t = { ...t, ...before }
   }
@@ -134,6 +142,8 @@ export function mergeSheets(base: Sheet, mine: Sheet, theirs: Sheet, stands = mi
     }
     if (ADDING_UP.has(path)) return union(t, m)
     if (FOUND.has(path)) return found(b, m, t)
+    // New is what either of two who began did not know.
+    if (path === 'work.knew') return list(m).filter((x) => list(t).includes(x))
     // Where both looked somewhere else, nobody has looked here.
     if (path === 'site.lookedAt') return agreed(b, m, t)
     // One “go” that fell on both sides, each at its own hour, fell.

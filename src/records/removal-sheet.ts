@@ -233,17 +233,29 @@ export const decision = z.strictObject({
   ...place.shape,
 })
 
-/** What was done and found. Fields that an intake has too are called the same. */
-export const work = z.strictObject({
+const VISIT = {
   on: z.optional(day),
   arrivedAt: z.optional(time),
   openedAt: z.optional(time),
-  boxedAt: z.optional(time),
   leftAt: z.optional(time),
-  withoutGo: z.optional(withoutGo),
   /** A “go” stood when it was begun, and what is asked then was met. */
   underGo: z.optional(moment),
   outdoorC: z.optional(celsius),
+  /** Clothing, smoker, water and shade were there when work started. */
+  water: z.optional(z.boolean()),
+}
+/** One time at which somebody was there: how hot it was, what stood ready, when it was opened or gone on with, and when they left. */
+const visit = z.strictObject(VISIT)
+
+/** What was done and found. Fields that an intake has too are called the same. Day, hours and heat are of the last visit. */
+export const work = z.strictObject({
+  ...VISIT,
+  /** Visits before that one, at which it was opened and not boxed. */
+  earlier: z.optional(z.array(visit).check(z.maxLength(60))),
+  /** Which words stood on the sheet when the last visit began, each as a fingerprint. */
+  knew: z.optional(z.array(text(20)).check(z.maxLength(300))),
+  boxedAt: z.optional(time),
+  withoutGo: z.optional(withoutGo),
   method: z.optional(z.enum(METHODS)),
   queen: z.optional(z.enum(QUEEN_AT_INTAKE)),
   queenFoundAt: z.optional(time),
@@ -257,8 +269,6 @@ export const work = z.strictObject({
   sealed: z.optional(z.enum(SEALED)),
   cleaned: z.optional(z.enum(CLEANED)),
   closedUp: z.optional(several(CLOSED_UP)),
-  /** Water and shade for people were there when work started. */
-  water: z.optional(z.boolean()),
   onTheWay: z.optional(several(ON_THE_WAY)),
   /** Hours from the box being shut to its place in the yard. */
   boxHours: z.optional(z.number().check(z.minimum(0), z.maximum(96))),
@@ -307,6 +317,7 @@ export type ForecastHour = z.infer<typeof forecastHour>
 export type Check = z.infer<typeof check>
 export type Decision = z.infer<typeof decision>
 export type Work = z.infer<typeof work>
+export type Visit = z.infer<typeof visit>
 export type CallBack = z.infer<typeof callBack>
 export type Sheet = z.infer<typeof sheet>
 

@@ -155,6 +155,8 @@ export const withoutGo = z.strictObject({
   at: time,
   /** What was unmet then, in words. */
   unmet: z.array(text(300)).check(z.maxLength(40)),
+  /** What was said, in words, where something came to light later, or it was gone on with: who and when stand in `unmet`. */
+  more: z.optional(z.array(text(300)).check(z.maxLength(40))),
 })
 
 export type Clearance = z.infer<typeof clearance>

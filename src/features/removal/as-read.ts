@@ -1,8 +1,8 @@
 /**
  * A “go” is of the sheet as it was read. Whatever is said, tapped, taken off or merged after it, in whatever field and language,
- * takes its ground away until work has begun; once open, only what can kill does.
+ * takes its ground away until work has begun on it; once open, only what can kill does.
  */
-import { hasBegun, type Sheet } from '../../records/index.ts'
+import { type Decision, lastDayOf, type Sheet, visitBegun } from '../../records/index.ts'
 import { canonical } from '../../store/index.ts'
 import { HEAT_AT_START } from './heat.ts'
 
@@ -26,4 +26,8 @@ export function asRead({ job, site, agreement, check, work }: Sheet): string {
 
 /** Whether that is another sheet than the one on which “go” was said, and nothing has begun on it yet. */
 export const isOtherwise = (read: Sheet, now: Sheet): boolean =>
-  !hasBegun(read) && !hasBegun(now) && asRead(read) !== asRead(now)
+  !begunOn(read, now.decision) && !begunOn(now, now.decision) && asRead(read) !== asRead(now)
+
+/** It was begun, or gone on with, on the day of that decision, and not left before it. */
+const begunOn = (s: Sheet, { on = lastDayOf(s), at = '' }: Partial<Decision> = {}): boolean =>
+  visitBegun(s) && (lastDayOf(s) ?? on) === on && (s.work.leftAt ?? '24') >= at

@@ -5,7 +5,7 @@
  * The items are common practice in the trade; the limits (heat, cutting depth) are the yard's protocol.
  */
 
-import { type SecondName, type Sheet, TRADE_HAZARDS } from '../../records/index.ts'
+import { isUnderWay, type SecondName, type Sheet, TRADE_HAZARDS } from '../../records/index.ts'
 import type { Protocol } from '../../recovery/index.ts'
 import { isTooOld } from '../../time-of-day.ts'
 import { heatOf, type Shows } from './forecast.ts'
@@ -17,7 +17,7 @@ import { bystandersAsked, temperAsked, tickedFacts } from './people.ts'
 import { placeOf, samePlace } from './place.ts'
 import { isSigned } from './second.ts'
 import { isShort } from './stage.ts'
-import { isUnderWay, tickedTooEarly } from './ticked-when.ts'
+import { tickedTooEarly } from './ticked-when.ts'
 import { begun } from './without-go.ts'
 import { written } from './written.ts'
 

@@ -65,6 +65,8 @@ const WHOLE: Record<string, [label: string, says?: Say]> = {
   'work.brood': ['Brood that came along', rowSaid('Brood', ({ brood }) => ({ brood }))],
   'work.bees': ['Bees in the box', rowSaid('Bees', ({ bees }) => ({ bees }))],
   'work.withoutGo': ['Why it was begun without a “go”', (s) => withoutGoWords(s) ?? undefined],
+  'work.earlier': ['Visits'],
+  'work.knew': ['What was written'],
   'work.underGo': [
     'The “go” it was begun on',
     ({ work: { underGo: x } }) => x && `written down by ${x.by}, ${x.on} ${x.at}`,

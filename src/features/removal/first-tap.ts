@@ -1,7 +1,7 @@
 /** One tap on “Go” is no look: what comes back as it stood in a form keeps the hour at which it was first tapped. */
-import type { Sheet } from '../../records/index.ts'
+import { isUnderWay, type Sheet } from '../../records/index.ts'
 import { placeOf, samePlace } from './place.ts'
-import { isUnderWay, tickedTooEarly } from './ticked-when.ts'
+import { tickedTooEarly } from './ticked-when.ts'
 
 /** The hour of ticks that a form of that day showed as tapped at `shownAt`; undefined where it showed none. */
 export function stoodSince(

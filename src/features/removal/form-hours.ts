@@ -1,7 +1,7 @@
 /** What the form before the cut is worth by its day and hour: what lay open over night, or was tapped in the kitchen, is asked anew. */
 import type { AppContext, PageDeps } from '../../app/index.ts'
 import { many, one, type Typed } from '../../forms/index.ts'
-import type { Check, Sheet } from '../../records/index.ts'
+import { type Check, isUnderWay, type Sheet } from '../../records/index.ts'
 import { isTime, isTooOld, timeIn } from '../../time-of-day.ts'
 import { isLookedTooEarly } from './as-known.ts'
 import { HOURS } from './check-fields.tsx'
@@ -12,7 +12,7 @@ import { isAsked } from './people.ts'
 import { placeOf, samePlace } from './place.ts'
 import type { Saved } from './sheet-handlers.ts'
 import { isShort } from './stage.ts'
-import { isUnderWay, tickedTooEarly } from './ticked-when.ts'
+import { tickedTooEarly } from './ticked-when.ts'
 
 /** The hour of the page that a form was on; now, where it does not say. */
 function shownAt(c: AppContext, deps: PageDeps, typed: Typed): string {

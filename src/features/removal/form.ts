@@ -35,7 +35,7 @@ const KEPT: Partial<Record<Part, readonly string[]>> = {
   agreement: ['signature'],
   check: ['clearances', 'seconds', 'clearedBy'],
   site: ['lookedAt', 'noted', 'nearWires'],
-  work: ['withoutGo', 'underGo'],
+  work: ['withoutGo', 'underGo', 'earlier', 'knew'],
 }
 
 /** The sheet with one part as it was typed, and what is wrong with it. */

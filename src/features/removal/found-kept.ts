@@ -1,6 +1,6 @@
 /** What comes onto a sheet stays on it, and a “go” that it takes the ground from falls, whatever else the form is refused for. */
 import type { AppContext, PageDeps } from '../../app/index.ts'
-import { hasBegun, mergeSheets, type Sheet, withFound } from '../../records/index.ts'
+import { isUnderWay, mergeSheets, type Sheet, withFound } from '../../records/index.ts'
 import { isOtherwise } from './as-read.ts'
 import { refusedBefore } from './decide.ts'
 import { withNoted } from './grave.ts'
@@ -18,7 +18,7 @@ export const whoAndWhen = (c: AppContext, deps: PageDeps) => {
 /** Open, not boxed, and hotter now than anybody may cut in, with no second person’s name under it. */
 function grewTooHot(c: AppContext, deps: PageDeps, before: Sheet, after: Sheet): boolean {
   const { today } = c.var.frame
-  const open = hasBegun(before) && before.work.boxedAt === undefined && after.work.on === today
+  const open = isUnderWay(before, today) && before.work.boxedAt === undefined && after.work.on === today
   return open && startOf(c, deps, after).start.state === 'unmet'
 }
 

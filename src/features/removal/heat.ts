@@ -1,11 +1,10 @@
 /** Heat when work starts, and what it did to the bees afterwards. The limit is the yard's protocol (default 29.4 °C, common practice). */
 
-import type { Sheet } from '../../records/index.ts'
+import { openToBoxed, type Sheet } from '../../records/index.ts'
 import { hotterThan } from '../../units.ts'
 import { coldWords, type Shows, TOO_COLD_C } from './forecast.ts'
 import type { Facts } from './item.ts'
 import { isSigned } from './second.ts'
-import { hoursBetween } from './to-intake.ts'
 
 /** Comb with brood and honey slumps from about here, °C (from memory, trade practice). */
 const COMB_SLUMPS_C = 40
@@ -41,10 +40,11 @@ export function atStart(s: Sheet, limitC: number, shows: Shows, today: string): 
  * What the heat and the hours did to the bees, for whoever receives the box; nothing where nothing was out of the ordinary.
  * No published figure for losses of removed colonies was found: these are common practice.
  */
-export function heatToBees({ work: w }: Sheet, limitC: number, shows: Shows): string[] {
+export function heatToBees(s: Sheet, limitC: number, shows: Shows): string[] {
   const said: string[] = []
+  const w = s.work
   const { outdoorC, boxC, boxHours } = w
-  const hours = w.openedAt === undefined || w.boxedAt === undefined ? 0 : hoursBetween(w.openedAt, w.boxedAt)
+  const hours = openToBoxed(s) ?? 0
   if (outdoorC !== undefined && hotterThan(outdoorC, limitC))
     said.push(
       `Taken out at ${shows.temperature(outdoorC)}, over the limit of ${shows.temperature(limitC)}: shade, water nearby, vents open; expect dead bees below in the first days, and look early whether the queen and the open brood lived.`,

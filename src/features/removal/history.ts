@@ -3,6 +3,7 @@ import type { AppContext, SheetHistory } from '../../app/index.ts'
 import type { Sheet } from '../../records/index.ts'
 import type { Repository, SheetVersion } from '../../store/index.ts'
 import { differing, saidAgain } from './sheet-facts.ts'
+import { isSaidOn } from './since-open.ts'
 import { PARTS } from './stage.ts'
 
 /** The first version of those in a row until now of which it is so, and the one before it; undefined where there is none. */
@@ -33,6 +34,10 @@ export const historyOf =
       if (go?.on !== fallen?.on || go?.at !== fallen?.at || fallen?.fell?.by !== fell.came.savedBy) return []
       const at = { units: frame.units, today: frame.today, currency: store.settings.get('currency') }
       return [...new Set(PARTS.flatMap((part) => differing(part, was, is, at).map(([label]) => label)))]
+    },
+    saidBy(text) {
+      const came = becameSo(store, id, (s) => isSaidOn(s, text))?.came
+      return came && { by: came.savedBy, at: came.savedAt }
     },
     asideBy(said, day) {
       const isSo = ({ check }: Sheet): boolean => check.doneOn === day && saidAgain(check).includes(said)

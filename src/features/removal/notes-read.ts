@@ -2,10 +2,9 @@
  * Notes in anybody's words, of any language: read once more before anything is opened, by one tap that is of exactly these words.
  * Lists of words (written.ts) name what they know; a house "of 1962", little ones or a hook-up they do not.
  */
-import type { Sheet } from '../../records/index.ts'
+import { isUnderWay, type Sheet } from '../../records/index.ts'
 import { fingerprint } from '../../store/index.ts'
 import { tickedHere } from './place.ts'
-import { isUnderWay } from './ticked-when.ts'
 import { isSaidHere } from './without-go.ts'
 
 /** What is typed into the fields of a form: of it alone nothing goes unread. */
@@ -21,6 +20,7 @@ export const typedNotes = ({ job, site, agreement, work, callBacks = [] }: Sheet
     site.otherEntrances,
     agreement.extra,
     work.withoutGo && isSaidHere(work.withoutGo) ? undefined : work.withoutGo?.words,
+    ...(work.withoutGo?.more ?? []),
     work.left,
     work.note,
     ...callBacks.map((b) => b.note),

@@ -8,6 +8,7 @@ import {
   type Decision,
   EMPTY_SHEET,
   type Grave,
+  isUnderWay,
   type Shared,
   type Sheet,
   sharedWith,
@@ -21,7 +22,6 @@ import { type Facts, MET, NOT_NEEDED } from './item.ts'
 import { notesOf } from './notes-read.ts'
 import { fierce, saidFierce } from './people.ts'
 import { tickedHere } from './place.ts'
-import { isUnderWay } from './ticked-when.ts'
 import { bare } from './was-said.ts'
 import { namesHazard, writtenIn } from './written.ts'
 

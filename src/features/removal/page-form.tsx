@@ -9,7 +9,7 @@ import {
   one,
   ProblemSummary,
 } from '../../forms/index.ts'
-import { GRAVE, hasBegun, hasLostGo, lostAt, type Sheet, type Work } from '../../records/index.ts'
+import { comesBack, GRAVE, hasBegun, hasLostGo, isUnderWay, lostAt, type Sheet } from '../../records/index.ts'
 import { stops } from './before-cut.ts'
 import { FirstCheck } from './cautions.tsx'
 import { HOURS } from './check-fields.tsx'
@@ -21,7 +21,6 @@ import { ClashNotice } from './page-foot.tsx'
 import { PartFields } from './part-fields.tsx'
 import { SecondLink } from './small-form.tsx'
 import type { Part } from './stage.ts'
-import { isUnderWay } from './ticked-when.ts'
 import { BEGUN, DECIDE, GRAVE_WORDS, goneChoices, PART_WORDS } from './words.ts'
 
 /** See the file's comment. */
@@ -33,7 +32,9 @@ export const OpenPart = ({
   <section class="section removal-part removal-now" id="now">
     <h2 id={part}>{PART_WORDS[part]}</h2>
     {part === 'check' ? <FirstCheck sheet={p.sheet} ticked /> : null}
-    {part === 'work' && p.sheet.work.openedAt === undefined ? <FirstCheck sheet={p.sheet} /> : null}
+    {part === 'work' && (p.sheet.work.openedAt === undefined || isBack(p)) ? (
+      <FirstCheck sheet={p.sheet} />
+    ) : null}
     {p.clash === null ? null : <ClashNotice clash={p.clash} kept={p.kept} />}
     <ProblemSummary
       form={form}
@@ -53,7 +54,7 @@ const fellAt = (s: Sheet, today: string): string | undefined =>
 
 /** What a save is asked for when it takes something off that can kill, or writes down work that had no “go”. */
 const Asked = ({ form, frame, sheet, goes }: DrawnIn & Pick<RemovalProps, 'sheet' | 'goes'>) => {
-  const day = [sheet.work.on, one(form.typed, 'on')].find((d) => d && d < frame.today)
+  const day = [one(form.typed, 'on'), sheet.work.on].find((d) => d && d < frame.today)
   const then = day === undefined ? fellAt(sheet, frame.today) : `On ${day}`
   const named = [...form.problems.map((x) => x.field), ...Object.keys(form.typed)]
   const gone = GRAVE.filter((what) => named.includes(goneField(what)))
@@ -107,10 +108,10 @@ const labelOf = (part: Part, field: string): string =>
   (field === 'withoutGo.why' ? WITHOUT_GO_FIELDS.why.label : '')
 
 /** Over the limit when work starts, or while it is open: a second person, or a cooler hour. */
-const Start = ({ start, sheet, path }: RemovalProps) =>
+const Start = ({ start, late, sheet, path }: RemovalProps) =>
   start.state !== 'unmet' || sheet.work.boxedAt !== undefined ? null : (
     <div class="notice notice-late">
-      <p>{start.why}</p>
+      {late === start.why ? null : <p>{start.why}</p>}
       <SecondLink item="heat-at-start" path={path} />
     </div>
   )
@@ -180,14 +181,16 @@ const Wrote = ({ sheet: { site } }: Pick<RemovalProps, 'sheet'>) => {
 }
 
 /** What is done next at the wall, at the thumb: it sets its time, and says what it takes. */
-function actOf(
-  { openedAt, boxedAt, leftAt }: Work,
-  stopped: boolean,
-): { value: string; words: string } | null {
+function actOf(p: RemovalProps, stopped: boolean): { value: string; words: string } | null {
+  const { openedAt, boxedAt, leftAt } = p.sheet.work
+  if (isBack(p)) return { value: 'openedAt', words: 'Go on, now' }
   if (openedAt === undefined) return { value: 'openedAt', words: 'Open it, now' }
   if (stopped) return leftAt === undefined ? { value: 'leftAt', words: 'Stopped, left now' } : null
   return boxedAt === undefined ? { value: 'boxedAt intake', words: 'Boxed, now: log the intake' } : null
 }
+
+/** Left open, on another day or before “Left”: whoever goes on is asked what is asked when it is opened. */
+const isBack = ({ sheet, frame }: RemovalProps): boolean => comesBack(sheet, frame.today)
 
 /** Something that stops it came to light at work, and nobody has said why it was gone on with: nothing here leads on. */
 const isStopped = ({ sheet, reckoning }: RemovalProps): boolean =>
@@ -242,7 +245,7 @@ const Buttons = ({ part, page: p }: { part: Part; page: RemovalProps }) => {
         </button>
       </>
     )
-  const act = part === 'work' ? actOf(p.sheet.work, isStopped(p)) : null
+  const act = part === 'work' ? actOf(p, isStopped(p)) : null
   if (act !== null)
     return (
       <>

@@ -13,7 +13,7 @@ import { type Clash, Papers, Versions } from './page-foot.tsx'
 import { OpenPart } from './page-form.tsx'
 import { Head } from './page-head.tsx'
 import { SignatureView } from './signature.tsx'
-import type { foundToClose } from './since-mark.ts'
+import type { Since } from './since-open.ts'
 import { isOnGo, isOver, isShort, type Part, type Stage } from './stage.ts'
 import { UnmetList } from './unmet.tsx'
 import { PART_WORDS, reckoningTitle } from './words.ts'
@@ -42,8 +42,8 @@ export interface RemovalProps {
   refused: { id: string; form: FormState } | null
   /** When this phone last heard of the job; null where the server made this page. */
   heard: Heard | null
-  /** Boxed: what whoever goes back to close up reads first. */
-  toClose: ReturnType<typeof foundToClose>
+  /** What came to light since it was opened: read first by whoever stands there, or goes back to close up. */
+  since: Since[]
   /** What was only looked for again for its “go”, and by whom. */
   aside: string[]
   /** The fields that were changed when its “go” fell. */

@@ -1,7 +1,7 @@
 /** One part of a sheet as it was typed, held to what was there before, and saved. */
 import { type AppContext, type PageDeps, signedIn } from '../../app/index.ts'
 import { type FieldProblem, one, type Typed } from '../../forms/index.ts'
-import { GRAVE, HAZARDS, type Sheet, WHY_GONE } from '../../records/index.ts'
+import { GRAVE, HAZARDS, isNewVisit, lastVisit, type Sheet, WHY_GONE } from '../../records/index.ts'
 import { fractionOf } from '../../store/index.ts'
 import { timeIn } from '../../time-of-day.ts'
 import { asksWhy, isOnlyTold, underGo, withReason } from './answered.ts'
@@ -17,10 +17,12 @@ import { freshOf, keepTyped, keptWords, nearIn } from './not-saved.ts'
 import { ASKED, ofElsewhere, stamped } from './place.ts'
 import { isElsewhere, momentNow, type Saved, stampOf, staysBy, stoodFor } from './sheet-handlers.ts'
 import { showSheet } from './show.tsx'
+import { withKnown } from './since-open.ts'
 import { isShort, type Part } from './stage.ts'
 import { ranOut } from './ticked-when.ts'
 import { withNow } from './typed-now.ts'
 import { clashOf, othersOf, startOf, stoodOn } from './view.ts'
+import { isNext, withVisit } from './visit.ts'
 import { GRAVE_WORDS } from './words.ts'
 
 /** Saves one part over the last version. Only if the same part has been changed meanwhile is there a clash. */
@@ -60,7 +62,10 @@ export function savePart(
     sheet.site = nearIn(sheet)
     sheet.check = tickedNow(c, deps, sheet, shown, typed)
   }
-  if (part === 'work') sheet.work = { ...sheet.work, ...arrivedStill(last.sheet, sheet) }
+  if (part === 'work') {
+    sheet.work = withVisit(last.sheet, sheet, typed, c.var.frame.today).work
+    if (!isNewVisit(last.sheet, sheet)) sheet.work = { ...sheet.work, ...arrivedStill(last.sheet, sheet) }
+  }
   const whys = whysTyped(typed)
   const problems = [
     ...read.problems,
@@ -107,7 +112,12 @@ export function savePart(
     lost()
     return again(c, deps, saved, part, shows, [problem])
   }
-  const result = deps.store.removals.save(saved.id, last.version, kept, stampOf(c, deps))
+  const result = deps.store.removals.save(
+    saved.id,
+    last.version,
+    withKnown(last.sheet, kept),
+    stampOf(c, deps),
+  )
   if (!result.ok) {
     const message = 'was saved by somebody else just now: save again'
     return showSheet(c, deps, saved, {
@@ -117,7 +127,10 @@ export function savePart(
     })
   }
   // A tap that was refused leaves no hour behind.
-  const unopened = { ...typed, openedAt: [last.sheet.work.openedAt ?? ''] }
+  const unopened = {
+    ...typed,
+    openedAt: [isNext(last.sheet, c.var.frame.today) ? '' : (last.sheet.work.openedAt ?? '')],
+  }
   if (barred !== null)
     return again(c, deps, saved, part, unopened, [{ field: 'openedAt', message: barred }], 'the opening')
   if (part === 'check' && one(typed, 'is') !== '') {
@@ -175,13 +188,19 @@ function arrivedStill({ work: was }: Sheet, { work: is }: Sheet): Pick<Sheet['wo
  * Not opened now: an earlier opening stays as it was. How hot it is stays, with its day, for a second person signs for exactly that; the
  * day of the tap alone does not.
  */
-function notOpened({ work: was }: Sheet, { work }: Sheet): Sheet['work'] {
-  const { openedAt: _, on, ...is } = work
-  const day = was.openedAt === undefined && is.outdoorC !== undefined ? on : was.on
+function notOpened(before: Sheet, after: Sheet): Sheet['work'] {
+  const { openedAt: _, on, earlier, ...is } = after.work
+  const comes = isNewVisit(before, after)
+  const { work: was } = before
+  if (comes && is.outdoorC === undefined)
+    return { ...is, ...lastVisit(before), ...(was.earlier && { earlier: was.earlier }) }
+  const { openedAt } = comes ? {} : was
+  const day = openedAt === undefined && is.outdoorC !== undefined ? on : was.on
   return {
     ...is,
-    ...(was.openedAt === undefined ? {} : { openedAt: was.openedAt }),
-    ...(day === undefined ? {} : { on: day }),
+    ...(earlier && { earlier }),
+    ...(openedAt && { openedAt }),
+    ...(day && { on: day }),
   }
 }
 

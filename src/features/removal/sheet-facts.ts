@@ -1,6 +1,13 @@
 /** What a part of a removal sheet says, as label and value. */
 
-import { type Check, type Noted, priceWords, type Sheet } from '../../records/index.ts'
+import {
+  type Check,
+  type Noted,
+  openToBoxed,
+  priceWords,
+  type Sheet,
+  type Visit,
+} from '../../records/index.ts'
 import {
   BROOD_CARE,
   CELLS_AT_REMOVAL,
@@ -237,8 +244,9 @@ const FACTS: Record<Part, (s: Sheet, at: FactsContext) => Row[]> = {
   work: ({ work: w, ...s }, { units, today }) => [
     ['Without a “go”', withoutGoWords({ ...s, work: w }) ?? undefined],
     ['Day', w.on === undefined ? undefined : dayWords(w.on, today)],
+    ['Before', (w.earlier ?? []).map((v) => visitWords(v, today, units)).join('; ')],
     ['On site', clock(w.arrivedAt, w.leftAt)],
-    ['Open to boxed', clock(w.openedAt, w.boxedAt)],
+    ['Open to boxed', clock(w.openedAt, w.boxedAt, openToBoxed({ ...s, work: w }))],
     [
       'Outdoors',
       joined([
@@ -308,10 +316,15 @@ const paid = (
     ? undefined
     : joined([`${currency}${plain(amount)}`, on === undefined ? undefined : dayWords(on, today)])
 
-/** '08:40 to 12:10, 3.5 hours' */
-function clock(from: string | undefined, to: string | undefined): string | undefined {
+/** 'Fri 12 Jun, 09:00 to 18:00, 9 hours, 76 °F' */
+const visitWords = ({ on, openedAt, leftAt, outdoorC: c }: Visit, today: string, units: Units): string =>
+  joined([on && dayWords(on, today), clock(openedAt, leftAt), c === undefined ? c : temperature(c, units)])
+
+/** '08:40 to 12:10, 3.5 hours'; `hours`: where they are not those between the two. */
+function clock(from: string | undefined, to: string | undefined, hours?: number): string | undefined {
   if (from === undefined && to === undefined) return undefined
-  const length = from === undefined || to === undefined ? '' : `, ${plain(hoursBetween(from, to))} hours`
+  const length =
+    from === undefined || to === undefined ? '' : `, ${plain(hours ?? hoursBetween(from, to))} hours`
   return `${from ?? '…'} to ${to ?? '…'}${length}`
 }
 

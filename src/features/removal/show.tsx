@@ -2,7 +2,7 @@
 
 import { type AppContext, type PageDeps, page, type SheetHistory, signedIn } from '../../app/index.ts'
 import { type FieldProblem, type Typed, typedFields } from '../../forms/index.ts'
-import { hasBegun, hasLostGo, type Sheet, sheetName } from '../../records/index.ts'
+import { hasBegun, hasLostGo, isUnderWay, OF_VISIT, type Sheet, sheetName } from '../../records/index.ts'
 import type { SheetVersion } from '../../store/index.ts'
 import { timeIn } from '../../time-of-day.ts'
 import { instantWords } from '../../words/index.ts'
@@ -17,9 +17,11 @@ import { ASKED, ofElsewhere, placeOf, samePlace } from './place.ts'
 import { factsOf, saidAgain } from './sheet-facts.ts'
 import { isElsewhere, type Saved } from './sheet-handlers.ts'
 import { foundToClose } from './since-mark.ts'
+import { sinceOpened } from './since-open.ts'
 import { isOver, isShort, nextPart, PARTS, type Part, stageOf } from './stage.ts'
-import { isUnderWay, tickedTooEarly } from './ticked-when.ts'
+import { tickedTooEarly } from './ticked-when.ts'
 import { callBackLines, colonyLinks, newSigners, othersOf, reckoningOf, startOf, typesOf } from './view.ts'
+import { isNext, visitOf } from './visit.ts'
 import { beganWithoutGo } from './without-go.ts'
 
 interface Shown {
@@ -94,7 +96,7 @@ export function showSheet(
       stage={stage}
       parts={PARTS.map((p) => ({ part: p, facts: factsOf(p, sheet, at), photos: photosOf(p, sheet) }))}
       reckoning={out ? null : isOver(stage) ? { ...reckoning, unmet: toClose.map((x) => x.item) } : reckoning}
-      toClose={toClose}
+      since={older === null ? sinceOpened(sheet, stage, toClose, frame, history) : []}
       aside={setAside(sheet, history)}
       changed={history?.changedAtFall() ?? []}
       elsewhere={
@@ -172,8 +174,11 @@ function filled(c: AppContext, deps: PageDeps, part: Part | null, saved: Saved, 
     if (old || (state !== 'unmet' && state !== 'signed')) typed.outdoorC = []
   }
   if (part === 'work') {
+    typed.visit = [String(visitOf(s, frame.today))]
+    // What stands is of another visit.
+    if (isNext(s, frame.today)) for (const said of ['on', ...OF_VISIT]) typed[said] = []
     // Planned for a day is not begun on it.
-    if (s.work.on === undefined || !hasBegun(s)) typed.on = [frame.today]
+    if (typed.on?.[0] === undefined || !hasBegun(s)) typed.on = [frame.today]
   }
   return typed
 }

@@ -52,6 +52,7 @@ export const withMore = (
   came: readonly Item[],
 ): WithoutGo => ({
   ...mark,
+  ...(words === undefined ? {} : { more: [...(mark.more ?? []), words].slice(-40) }),
   unmet: [
     ...mark.unmet,
     ...[...(on === mark.on || isAnswered(mark, on) ? [] : [goneOn(on)]), ...came.map(lineOf)].map((line) => {

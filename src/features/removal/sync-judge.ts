@@ -138,7 +138,7 @@ const AHEAD = 'is of a day that has not come: the phone’s clock was ahead'
 
 /** One mark, whatever came onto its list since. */
 const isOfOne = (a: WithoutGo, b: WithoutGo | undefined): boolean =>
-  b !== undefined && key({ ...a, unmet: [] }) === key({ ...b, unmet: [] })
+  b !== undefined && key({ ...a, unmet: [], more: [] }) === key({ ...b, unmet: [], more: [] })
 
 /** Hazards only a trade clears, and items that a reason is enough for, have no second person. */
 const isSignable = (item: string, { items }: Reckoning): boolean =>
@@ -178,8 +178,16 @@ export function goneUnsaid(last: Sheet, merged: Sheet, known: Sheet, today: stri
 export function withKept(last: Sheet, merged: Sheet): Sheet {
   const noted = [...(last.site.noted ?? []), ...fresh(last.site.noted, merged.site.noted)].slice(-80)
   const [was, is] = [last.work.withoutGo, merged.work.withoutGo]
-  const more = was !== undefined && is !== undefined && isOfOne(is, was) ? fresh(was.unmet, is.unmet) : []
-  const why = was === undefined ? is : { ...was, unmet: [...was.unmet, ...more].slice(-40) }
+  const more = was !== undefined && is !== undefined && isOfOne(is, was) ? is : was
+  const words = [...(was?.more ?? []), ...fresh(was?.more, more?.more)].slice(-40)
+  const why =
+    was === undefined
+      ? is
+      : {
+          ...was,
+          unmet: [...was.unmet, ...fresh(was.unmet, more?.unmet)].slice(-40),
+          ...(words.length === 0 ? {} : { more: words }),
+        }
   const near = last.site.nearWires === true || merged.site.nearWires === true || merged.check.wires === 'near'
   const d = merged.decision ?? last.decision
   const over =

@@ -5,6 +5,7 @@ import { type Env, type PageDeps, sendsJson, signedIn, viewerOf } from '../../ap
 import { problemsOf } from '../../journal/index.ts'
 import {
   beginsIn,
+  comesBack,
   type Decision,
   EMPTY_SHEET,
   type Grave,
@@ -239,7 +240,8 @@ function withReasonOf(stays: Decision, other: Decision | undefined): Decision {
 /** Whichever of two answers stands, no “go” was decided over both: it is decided anew, by whoever reads them. */
 function undecided(s: Sheet, { by, on, at }: ReturnType<typeof momentNow>, wrong: boolean): Sheet {
   const { decision, work } = s
-  const standing = decision?.is === 'go' && decision.fell === undefined && work.openedAt === undefined
+  const begun = work.openedAt !== undefined && !comesBack(s, on)
+  const standing = decision?.is === 'go' && decision.fell === undefined && !begun
   const because = wrong ? { because: 'clock' as const } : {}
   return standing ? { ...s, decision: { ...decision, fell: { by, on, at, ...because } } } : s
 }

@@ -2,7 +2,7 @@
  * A “go” has an hour: what was tapped in the kitchen at six says nothing of the wall at three. Whatever is begun rests on
  * a “go”, and on ticks, of the last three hours; what was opened on one goes on for the day.
  */
-import { hasBegun, lastDayOf, type Sheet } from '../../records/index.ts'
+import { type Sheet, visitsOf } from '../../records/index.ts'
 import { isTooOld, minutesFrom } from '../../time-of-day.ts'
 import { forecastOver } from './forecast.ts'
 import { TICKED } from './item.ts'
@@ -10,31 +10,23 @@ import { TICKED } from './item.ts'
 /** Minutes before “arrived” from which what was tapped was not tapped at the place (judgement). */
 const BEFORE_MINUTES = 30
 
-/** Left again on that day, with nothing in a box, after it was opened and decided: whoever comes back looks again. */
-export function leftOpen({ work: w, decision: d }: Sheet, day: string): boolean {
-  const { leftAt, on = day } = w
-  const since = [w.openedAt, d?.on === day ? d.at : undefined]
-  return (
-    leftAt !== undefined && on === day && w.boxedAt === undefined && since.every((at) => (at ?? '') <= leftAt)
-  )
-}
-
-/** Begun, or gone on with, on that day, and not left open since: its “go” is not asked for its hour again. */
-export const isUnderWay = (s: Sheet, day: string): boolean =>
-  hasBegun(s) && (lastDayOf(s) ?? day) === day && !leftOpen(s, day)
+/** The last hour of that kind on the day of the ticks, at whatever visit. */
+const lastOf = (s: Sheet, hour: 'arrivedAt' | 'leftAt'): string | undefined =>
+  visitsOf(s)
+    .flatMap(({ on = s.check.doneOn, [hour]: at }) => (at !== undefined && on === s.check.doneOn ? [at] : []))
+    .sort()
+    .at(-1)
 
 /** When somebody arrived on the day of the ticks, if what was tapped was tapped long before that. */
-function arrivedAfter({ check, work }: Sheet, tickedAt: string): string | undefined {
-  const arrived = (work.on ?? check.doneOn) === check.doneOn ? work.arrivedAt : undefined
+function arrivedAfter(s: Sheet, tickedAt: string): string | undefined {
+  const arrived = lastOf(s, 'arrivedAt')
   return arrived !== undefined && minutesFrom(tickedAt, arrived) > BEFORE_MINUTES ? arrived : undefined
 }
 
 /** When whoever was there left again on that day, with nothing in a box: what was tapped before that is of another visit. */
-function leftSince({ check, work }: Sheet, tickedAt: string): string | undefined {
-  const { leftAt, boxedAt, on = check.doneOn } = work
-  return leftAt !== undefined && on === check.doneOn && boxedAt === undefined && leftAt >= tickedAt
-    ? leftAt
-    : undefined
+function leftSince(s: Sheet, tickedAt: string): string | undefined {
+  const left = s.work.boxedAt === undefined ? lastOf(s, 'leftAt') : undefined
+  return left !== undefined && left >= tickedAt ? left : undefined
 }
 
 /** Whether what was tapped before the cut on the day of its ticks is asked again at `now` ('15:00'). */

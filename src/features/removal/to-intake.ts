@@ -1,6 +1,6 @@
 /** What of a sheet an intake takes over, so that nothing is typed twice. */
 import type { Intake } from '../../journal/index.ts'
-import type { Sheet } from '../../records/index.ts'
+import { openToBoxed, type Sheet } from '../../records/index.ts'
 import { minutesFrom } from '../../time-of-day.ts'
 
 /** Minutes after midnight. */
@@ -9,6 +9,9 @@ export function hoursBetween(from: string, to: string): number {
   const length = minutesFrom(from, to)
   return Math.round(((length < 0 ? length + 1440 : length) / 60) * 100) / 100
 }
+
+/** As many as an intake takes: a trap-out stands for weeks. */
+const MOST_HOURS = 240
 
 type Filled = Partial<Omit<Intake, 'kind' | 'removal' | 'on'>> & {
   on?: string
@@ -26,12 +29,12 @@ function kept<T extends object>(fields: { [K in keyof T]: T[K] | undefined }): T
 export function intakeFrom(s: Sheet, said: readonly string[] = []): Filled {
   const { work: w, site, job, check } = s
   const removedOn = w.on ?? job.plannedOn
+  const hours = openToBoxed(s)
   const removal = kept<Partial<Intake['removal']>>({
     type: site.type,
     removedOn,
     outdoorC: w.outdoorC,
-    hoursOpenToBoxed:
-      w.openedAt === undefined || w.boxedAt === undefined ? undefined : hoursBetween(w.openedAt, w.boxedAt),
+    hoursOpenToBoxed: hours !== undefined && hours <= MOST_HOURS ? hours : undefined,
     // What was to take them off, where nobody has said what did: asked on the form of the box itself.
     method:
       w.method ??

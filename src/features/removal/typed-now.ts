@@ -5,6 +5,7 @@ import { isTime, timeIn } from '../../time-of-day.ts'
 import { typedPart } from './form.ts'
 import { heatSince, isPast } from './heat-read.ts'
 import type { Saved } from './sheet-handlers.ts'
+import { isNext } from './visit.ts'
 
 /** Times a button can set to now. */
 const NOW = ['arrivedAt', 'openedAt', 'boxedAt', 'leftAt']
@@ -37,7 +38,8 @@ const ASKED_ANEW = { outdoorC: [], water: [], shownAt: [] }
 /** An hour that was typed: how hot it was then was not read long before. */
 function byHand(c: AppContext, deps: PageDeps, saved: Saved, typed: Typed): ReturnType<typeof withNow> {
   const at = one(typed, 'openedAt')
-  const anew = isTime(at) && at !== saved.last.sheet.work.openedAt && one(typed, 'outdoorC') !== ''
+  const stood = isNext(saved.last.sheet, c.var.frame.today) ? undefined : saved.last.sheet.work.openedAt
+  const anew = isTime(at) && at !== stood && one(typed, 'outdoorC') !== ''
   if (!anew || !isPast(readAt(c, deps, saved, typed), at)) return { typed, opens: false, problems: [] }
   const message = 'was read over an hour before: how hot was it when it was opened?'
   return { typed: { ...typed, ...ASKED_ANEW }, opens: false, problems: [{ field: 'outdoorC', message }] }
@@ -47,7 +49,8 @@ function byHand(c: AppContext, deps: PageDeps, saved: Saved, typed: Typed): Retu
 function readAt(c: AppContext, deps: PageDeps, saved: Saved, typed: Typed): string | undefined {
   const { sheet } = saved.last
   const shownAt = one(typed, 'shownAt')
-  const asked = isTime(shownAt) && sheet.work.openedAt === undefined
+  const { today } = c.var.frame
+  const asked = isTime(shownAt) && (sheet.work.openedAt === undefined || isNext(sheet, today))
   const stood = typedPart('work', sheet, c.var.frame.units).outdoorC?.[0] === one(typed, 'outdoorC')
   if (stood && !asked) return heatSince(c, deps, saved.id, saved, sheet)
   return isTime(shownAt) ? shownAt : undefined

@@ -6,7 +6,7 @@ import { notYet, type Reckoning, stops } from './before-cut.ts'
 import type { Item, ItemId } from './item.ts'
 import { ClearForm } from './small-form.tsx'
 import type { Part } from './stage.ts'
-import { ITEM_STATE, RECKONING_NOTE, reckoningTitle } from './words.ts'
+import { ITEM_STATE, NOTHING_ELSE, RECKONING_NOTE, reckoningTitle } from './words.ts'
 
 interface UnmetProps {
   frame: Frame
@@ -64,7 +64,8 @@ export const UnmetList = (p: UnmetProps) => {
       }
       id="unmet"
     >
-      <h2>{r.says === 'nothing-unmet' && p.late !== null ? p.late : reckoningTitle(r, p.goes)}</h2>
+      {/* Why nothing is begun now stands in the head. */}
+      <h2>{r.says === 'nothing-unmet' && p.late !== null ? NOTHING_ELSE : reckoningTitle(r, p.goes)}</h2>
       <Lines {...p} items={here} />
       {below.length === 0 ? null : (
         <details open={below.some((i) => i.id === refused?.id)}>

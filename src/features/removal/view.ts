@@ -4,6 +4,8 @@ import { type AppContext, colonyPath, type PageDeps, signedIn } from '../../app/
 import { dayIn, daysBetween } from '../../days.ts'
 import {
   type Blank,
+  isNewVisit,
+  isUnderWay,
   openBlanks,
   type Sheet,
   type Surroundings,
@@ -26,7 +28,7 @@ import { type OtherSheet, otherSheetsOf } from './other-sheets.ts'
 import type { Clash } from './page-foot.tsx'
 import { carefulFacts, differing } from './sheet-facts.ts'
 import { isOnGo, isOver, nextPart, type Part, type Stage, stageOf } from './stage.ts'
-import { isUnderWay, ranOut } from './ticked-when.ts'
+import { ranOut } from './ticked-when.ts'
 import { beganWithoutGo, withoutGoWords } from './without-go.ts'
 import { CALLED_BACK, noGo, showsIn, stageWords } from './words.ts'
 
@@ -251,11 +253,13 @@ export function wentAhead(c: AppContext, deps: PageDeps, before: Sheet, after: S
 }
 
 /** The hour of what begins, as it was said; undefined where it was not. */
-const begunAt = ({ work: before }: Sheet, { work: after }: Sheet): string | undefined =>
-  [
+const begunAt = (was: Sheet, { work: after, ...s }: Sheet): string | undefined => {
+  const before = isNewVisit(was, { ...s, work: after }) ? {} : was.work
+  return [
     [before.openedAt, after.openedAt],
     [before.boxedAt, after.boxedAt],
   ].find(([was, is]) => was !== is)?.[1]
+}
 
 export const callBackLines = (s: Sheet, today: string): string[] =>
   (s.callBacks ?? []).map(

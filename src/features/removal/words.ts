@@ -13,6 +13,7 @@ import {
   FOUND_BY,
   type Grave,
   HAZARDS,
+  hasBegun,
   lastDayOf,
   ON_THE_WAY,
   PAPER_SAYS,
@@ -137,7 +138,7 @@ export const DECIDE: Choice[] = choices(DECISIONS, {
 
 /** 'Perpetua tapped “Refuse”, 2026-06-12 10:02: smell of gas' */
 export const decidedWords = (d: Pick<Decision, 'is' | 'by' | 'on' | 'at' | 'reason'>): string =>
-  `${d.by} tapped “${labelIn(DECIDE, d.is)}”, ${[d.on, d.at].filter(Boolean).join(' ')}${d.reason === undefined ? '' : `: ${d.reason}`}`
+  `${d.by} tapped “${labelIn(DECIDE, d.is)}”, ${[d.on, d.at].filter(Boolean).join(' ')}${d.reason === undefined ? '' : `: ${d.reason.replace(/\.$/, '')}`}`
 
 /** What the list said when it was read aloud. */
 export const NEWS: Choice[] = [
@@ -375,7 +376,7 @@ function counted(r: Reckoning): string[] {
 /** What stands where “Go” stood. `late`: its hour has gone. */
 export const noGo = (s: Sheet, late: string | null, today: string): string =>
   late ??
-  (s.work.openedAt === undefined || s.decision?.fell !== undefined || lastDayOf(s) === today
+  (!hasBegun(s) || s.decision?.fell !== undefined || lastDayOf(s) === today
     ? 'No go any more: it no longer stands'
     : 'Open since another day, and no go of today: look again before you go on')
 
@@ -394,6 +395,9 @@ export function reckoningTitle(r: Reckoning, goes = false): string {
       return 'Nothing on this list is unmet'
   }
 }
+
+/** Nothing is begun at this hour all the same, and the head says why. */
+export const NOTHING_ELSE = 'Nothing else on this list is unmet'
 
 /** Said under it, always. */
 export const RECKONING_NOTE =

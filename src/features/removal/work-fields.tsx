@@ -1,6 +1,7 @@
 /** What was done and found, as the day goes: opened, boxed, closed up, on the way. Asked once: the intake takes it over. */
 
 import { Fields, one } from '../../forms/index.ts'
+import { comesBack } from '../../records/index.ts'
 import { BeesAndBox, BroodAlong } from '../entries/index.ts'
 import { CLOSING, leftToClose } from './closing.ts'
 import { PART_FIELDS } from './fields.ts'
@@ -12,12 +13,14 @@ const FIELDS = PART_FIELDS.work
 
 export const WorkFields = (p: PartFieldsProps) => {
   const { openedAt, boxedAt } = p.sheet.work
-  const opened = openedAt !== undefined
+  const back = comesBack(p.sheet, p.frame.today)
+  const opened = openedAt !== undefined && !back
   const boxed = boxedAt !== undefined
   return (
     <>
       <input type="hidden" name="shownOn" value={p.frame.today} />
       <input type="hidden" name="shownAt" value={one(p.form.typed, 'shownAt')} />
+      <input type="hidden" name="visit" value={one(p.form.typed, 'visit')} />
       <Folded legend="Opening" form={p.form} fields={['arrivedAt', 'openedAt']} open={!opened}>
         <Fields {...p} of={FIELDS} show={['outdoorC', 'water']} />
         <Folded legend="Times by hand" form={p.form} fields={['arrivedAt']}>

@@ -47,7 +47,7 @@ test('what they say stands in the head for whoever goes to close up', async () =
   })
   await called({ opened: 'no', what: 'smell', note: 'Gas smell where you closed it.' })
   const said = await words()
-  const at = said.indexOf('They called again.')
+  const at = said.indexOf('They called again:')
   expect(at).toBeGreaterThan(0)
   expect(said.slice(at, at + 120)).toContain('Gas smell where you closed it')
   expect(at).toBeLessThan(said.indexOf('Finding and opening'))

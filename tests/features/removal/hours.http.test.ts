@@ -102,6 +102,7 @@ describe('the second day of a job that was opened yesterday', () => {
     yard.setDay(NEXT, '09:00')
   })
   const stood = { openedAt: '08:00' }
+  const next = { visit: '2', on: NEXT }
 
   test('says that today has no go, and asks it', async () => {
     expect(await words()).toContain('Open since another day, and no go of today')
@@ -133,16 +134,17 @@ describe('the second day of a job that was opened yesterday', () => {
 
   test('looked at and decided today, it goes on for the day, and is marked so', async () => {
     expect((await decide(NEXT)).status).toBe(303)
-    expect((await work({ ...stood, queen: 'caged' })).status).toBe(303)
-    expect(sheet().work.underGo).toMatchObject({ on: NEXT, at: '09:00' })
+    expect((await work({ ...next, water: 'no', queen: 'caged' })).status).toBe(422)
+    expect((await work({ ...next, queen: 'caged' })).status).toBe(303)
+    expect(sheet().work).toMatchObject({ on: NEXT, underGo: { on: NEXT, at: '09:00' } })
     yard.setDay(NEXT, '15:00')
-    expect((await work({ ...stood, queen: 'caged', now: 'boxedAt' })).status).toBe(303)
+    expect((await work({ ...next, queen: 'caged', now: 'boxedAt' })).status).toBe(303)
     expect(sheet().work.withoutGo).toBeUndefined()
   })
 
   test('a trap-out: the go of one visit is none of the next', async () => {
     expect((await decide(NEXT)).status).toBe(303)
-    expect((await work({ ...stood, 'bees.frames': '2' })).status).toBe(303)
+    expect((await work({ ...next, 'bees.frames': '2' })).status).toBe(303)
     yard.setDay('2026-06-20', '09:00')
     expect(await words()).toContain('no go of today')
     expect((await work({ ...stood, 'bees.frames': '2', queen: 'unseen' })).status).toBe(422)

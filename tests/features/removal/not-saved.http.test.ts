@@ -4,8 +4,8 @@
  */
 import { beforeEach, describe, expect, test } from 'vitest'
 import { placeOf } from '../../../src/features/removal/place.ts'
-import { hasBegun } from '../../../src/records/job-state.ts'
 import type { Sheet } from '../../../src/records/removal-sheet.ts'
+import { hasBegun } from '../../../src/records/visit.ts'
 import { formIn, wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
 import { type Fields, oneSheet } from './one-sheet.ts'
 import { DAY, READY, TAPPED } from './ready.ts'

@@ -36,6 +36,8 @@ const NO_NOTES: Record<string, string> = {
   'work.withoutGo.by': 'a name',
   'work.withoutGo.unmet': 'words of this program',
   'work.underGo.by': 'a name',
+  'work.earlier.underGo.by': 'a name',
+  'work.knew': 'fingerprints',
   'ended.why': 'no “go” is had on a sheet that has ended',
   'callBacks.by': 'a name',
   boxes: 'ids of colonies',

@@ -152,8 +152,9 @@ describe('opened, left, and come back on the same day', () => {
     expect((await decide()).status).toBe(422)
     const read = { ...TAPPED, done: [...TAPPED.done, readNotes(sheet())] }
     expect((await post('check', { shownOn: DAY, on: DAY, ...read })).status).toBe(303)
+    expect((await work({ visit: '2', outdoorC: '76', now: 'openedAt' })).status).toBe(303)
     yard.setDay(DAY, '15:00')
-    expect((await work({ ...there, now: 'boxedAt' })).status).toBe(303)
+    expect((await work({ visit: '2', openedAt: '10:50', outdoorC: '76', now: 'boxedAt' })).status).toBe(303)
     expect(sheet().work.withoutGo).toBeUndefined()
   })
 
