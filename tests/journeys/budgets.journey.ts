@@ -235,9 +235,10 @@ it('an older entry is corrected', async () => {
 /**
  * What a phone fetches once a version, as it travels: 248,047 bytes on 2026-11-28, every page of a helper in two languages
  * (223,871 before colony page, paper and calendar were said in Spanish; 26,484 more before zod/mini and days by Intl alone).
- * About fourteen seconds on a line of 16 kB a second. More than this is to be weighed, not let in by chance.
+ * About sixteen seconds on a line of 16 kB a second. More than this is to be weighed, not let in by chance: 256,000 until
+ * 2026-11-29, when the second visit to an open wall, and words that went unread, came to the removal sheet (a quarter of a second).
  */
-const WORKER_MOST = 256_000
+const WORKER_MOST = 260_000
 
 it('the worker of the phone is fetched within its budget', () => {
   const folder = new URL('../../dist/web/', import.meta.url)
