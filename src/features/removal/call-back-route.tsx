@@ -6,9 +6,9 @@ import { problemsOf } from '../../journal/index.ts'
 import { FormPage } from '../../parts/index.ts'
 import { callBack, sheetName, withoutGo } from '../../records/index.ts'
 import { openedAgain } from './again-sheet.ts'
+import { BEGUN, CALLED_BACK } from './choices.ts'
 import type { EndProps } from './end-page.tsx'
 import { keep, onSheet, type Saved } from './sheet-handlers.ts'
-import { BEGUN, CALLED_BACK } from './words.ts'
 
 const { choice, day, text, yesNo } = spec
 

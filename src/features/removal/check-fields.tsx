@@ -9,6 +9,7 @@ import { DECISION_FIELDS, HANGS, HEARD_FIELDS, PART_FIELDS, TEMPERED } from './f
 import { Folded } from './folded.tsx'
 import { forecastOver } from './forecast.ts'
 import { FORECAST_ROWS } from './form.ts'
+import { GRAVE_WORDS, TICKS } from './hazard-words.ts'
 import { askedSame, cuts, sameOne } from './hazards.ts'
 import { TICKED } from './item.ts'
 import { againField, isHere } from './looked-again.ts'
@@ -26,7 +27,6 @@ import type { PartFieldsProps } from './part-fields.tsx'
 import { AS_TOLD, isAsked } from './people.ts'
 import { factsOf } from './sheet-facts.ts'
 import { isShort } from './stage.ts'
-import { GRAVE_WORDS, TICKS } from './words.ts'
 import { andSaid, notHere, writtenOn } from './written.ts'
 
 export const CheckFields = (p: PartFieldsProps) => {

@@ -2,11 +2,12 @@
 import { type FieldSpec, spec, typedFields } from '../../forms/index.ts'
 import { isWords, type Sheet } from '../../records/index.ts'
 import { removalTypes, temperature, type Units, unitOf } from '../../words/index.ts'
+import { BEHIND_IT, HAZARD, NOT_A_TYPE, YES_NO } from './choices.ts'
 import { fieldsOfPart } from './fields.ts'
 import { factsOf } from './sheet-facts.ts'
 import { PARTS } from './stage.ts'
 import { withoutGoWords } from './without-go.ts'
-import { BEHIND_IT, decidedWords, HAZARD, NOT_A_TYPE, YES_NO } from './words.ts'
+import { decidedWords } from './words.ts'
 
 const OF_THE_TICKS = ['check.done', 'check.doneOn', 'check.doneAt', 'check.tickedAt']
 

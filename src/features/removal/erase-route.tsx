@@ -2,11 +2,11 @@ import { Hono } from 'hono'
 import { type AppContext, type Deps, type Env, page } from '../../app/index.ts'
 import { sheetName } from '../../records/index.ts'
 import { RemovalErasePage } from './end-page.tsx'
+import { GRAVE_WORDS } from './hazard-words.ts'
 import { otherSheetsOf, saidOn } from './other-sheets.ts'
 import { momentNow, onSheet, type Saved, stampOf } from './sheet-handlers.ts'
 import { isOver, stageOf } from './stage.ts'
 import { colonyLinks } from './view.ts'
-import { GRAVE_WORDS } from './words.ts'
 import { withWords } from './written.ts'
 
 /** A name is forgotten, and a gas pipe is not: open sheets of the same house keep in words what the erased one said, and of nobody. */

@@ -3,10 +3,10 @@ import { dayIn } from '../../days.ts'
 import type { Decision, Noted } from '../../records/index.ts'
 import { timeIn } from '../../time-of-day.ts'
 import { instantWords } from '../../words/index.ts'
+import { GRAVE_WORDS } from './hazard-words.ts'
 import { sharing } from './other-sheets.ts'
 import type { RemovalProps } from './page.tsx'
 import { placeOf, samePlace } from './place.ts'
-import { GRAVE_WORDS } from './words.ts'
 
 /** What others had found by then, and the phone had not heard: '; not known then: gas pipe (Bram, 07:00)' */
 function unknownThen({ decision: d, site }: RemovalProps['sheet']): string {

@@ -6,9 +6,6 @@
 import { ALONG, type FieldSpec, type FieldSpecs, spec, TAKEN } from '../../forms/index.ts'
 import { TRADES } from '../../records/index.ts'
 import { removalTypes, TEMPER } from '../../words/index.ts'
-import { TICKED } from './item.ts'
-import type { Part } from './stage.ts'
-import { HANGS_ON } from './swarm.ts'
 import {
   BEGUN,
   BEHIND_IT,
@@ -24,15 +21,17 @@ import {
   PRICING,
   SEAL,
   SECOND_WHY,
-  TICKS,
-  TRADE_WORDS,
   VACUUM,
   WATER,
   WAY,
   WAY_UP,
   WIRES_NEAR,
   YES_NO,
-} from './words.ts'
+} from './choices.ts'
+import { TICKS, TRADE_WORDS } from './hazard-words.ts'
+import { TICKED } from './item.ts'
+import type { Part } from './stage.ts'
+import { HANGS_ON } from './swarm.ts'
 
 const { choice, day, lines, list, number, text, time, whole, yesNo } = spec
 

@@ -1,10 +1,11 @@
 /** What came to light on a sheet since another version of it, in words. */
 import { EMPTY_SHEET, heldIn, type Sheet } from '../../records/index.ts'
 import { goneFrom } from './grave.ts'
+import { GRAVE_WORDS } from './hazard-words.ts'
 import { notesOf } from './notes-read.ts'
 import { moreOn, saidOn } from './other-sheets.ts'
 import { carefulFacts, NOT_KNOWN } from './sheet-facts.ts'
-import { decidedWords, GRAVE_WORDS } from './words.ts'
+import { decidedWords } from './words.ts'
 
 /**
  * What can kill of a sheet and was not known before, tapped or written, that somebody stopped it, and that there are words which nobody

@@ -1,10 +1,11 @@
 /** What was decided, in the head of a page: whether it is so now, and what became of it. */
 import { dayWords } from '../../words/index.ts'
+import { DECIDE } from './choices.ts'
 import { endedIt, heardWords } from './fell-why.ts'
 import type { RemovalProps } from './page.tsx'
 import { isOnGo } from './stage.ts'
 import { beganWithoutGo } from './without-go.ts'
-import { DECIDE, decidedWords } from './words.ts'
+import { decidedWords } from './words.ts'
 
 export const Decided = (p: RemovalProps) => {
   const { sheet, frame, goes, late, stage, colonies, older, aside } = p

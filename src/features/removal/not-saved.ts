@@ -6,9 +6,9 @@ import { canonical } from '../../store/index.ts'
 import type { Units } from '../../words/index.ts'
 import { typedPart } from './form.ts'
 import { keepFound, whoAndWhen } from './found-kept.ts'
+import { GRAVE_WORDS } from './hazard-words.ts'
 import type { Saved } from './sheet-handlers.ts'
 import type { Part } from './stage.ts'
-import { GRAVE_WORDS } from './words.ts'
 
 /** Seen near once, it stays near until its supplier has been there, whatever day the form is of. */
 export const nearIn = ({ site, check }: Sheet): Sheet['site'] =>

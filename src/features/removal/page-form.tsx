@@ -13,15 +13,17 @@ import { comesBack, GRAVE, hasBegun, hasLostGo, isUnderWay, lostAt, type Sheet }
 import { stops } from './before-cut.ts'
 import { FirstCheck } from './cautions.tsx'
 import { HOURS } from './check-fields.tsx'
+import { BEGUN, DECIDE } from './choices.ts'
 import { HEARD_FIELDS, NOT_OPENED, THAT_DAY, WITHOUT_GO_FIELDS } from './fields.ts'
 import { asksPrice, partLabel } from './form.ts'
 import { goneField } from './grave.ts'
+import { GRAVE_WORDS, goneChoices } from './hazard-words.ts'
 import type { RemovalProps } from './page.tsx'
 import { ClashNotice } from './page-foot.tsx'
 import { PartFields } from './part-fields.tsx'
 import { SecondLink } from './small-form.tsx'
 import type { Part } from './stage.ts'
-import { BEGUN, DECIDE, GRAVE_WORDS, goneChoices, PART_WORDS } from './words.ts'
+import { PART_WORDS } from './words.ts'
 
 /** See the file's comment. */
 export const OpenPart = ({

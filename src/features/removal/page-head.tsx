@@ -1,6 +1,7 @@
 /** The head of a sheet's page: how far it is, what was decided, what came of it. */
 
 import { Reach } from '../../parts/index.ts'
+import { GRAVE_WORDS } from './hazard-words.ts'
 import { Came } from './head-came.tsx'
 import { Decided } from './head-decided.tsx'
 import { AsKnown } from './head-heard.tsx'
@@ -8,7 +9,7 @@ import { sharing } from './other-sheets.ts'
 import type { RemovalProps } from './page.tsx'
 import { isOnGo, isOver } from './stage.ts'
 import { beganWithoutGo, withoutGoWords } from './without-go.ts'
-import { decidedWords, GRAVE_WORDS, noGo, plannedWords, stageWords } from './words.ts'
+import { decidedWords, noGo, plannedWords, stageWords } from './words.ts'
 
 export const Head = (p: RemovalProps) => {
   const { job } = p.sheet

@@ -5,12 +5,12 @@ import type { Sheet } from '../../records/index.ts'
 import { type Choice, removalTypes } from '../../words/index.ts'
 import type { Heard } from './as-known.ts'
 import { CheckFields } from './check-fields.tsx'
+import { NOT_A_TYPE } from './choices.ts'
 import { PART_FIELDS } from './fields.ts'
 import { Folded } from './folded.tsx'
 import { asksPrice } from './form.ts'
 import type { OtherSheet } from './other-sheets.ts'
 import type { Part } from './stage.ts'
-import { NOT_A_TYPE } from './words.ts'
 import { WorkFields } from './work-fields.tsx'
 
 export interface PartFieldsProps extends DrawnIn {

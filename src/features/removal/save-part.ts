@@ -12,6 +12,7 @@ import { asksPrice, sheetTyped, typedPart, withPrice, withSwarm } from './form.t
 import { foreseenToday, seenLately, tickedNow } from './form-hours.ts'
 import { fallen } from './found-kept.ts'
 import { goneField, goneFrom, stays, type Whys, whyFits, withNoted } from './grave.ts'
+import { GRAVE_WORDS } from './hazard-words.ts'
 import { withAgain, withHere } from './looked-again.ts'
 import { freshOf, keepTyped, keptWords, nearIn } from './not-saved.ts'
 import { ASKED, ofElsewhere, stamped } from './place.ts'
@@ -23,7 +24,6 @@ import { ranOut } from './ticked-when.ts'
 import { withNow } from './typed-now.ts'
 import { clashOf, othersOf, startOf, stoodOn } from './view.ts'
 import { isNext, withVisit } from './visit.ts'
-import { GRAVE_WORDS } from './words.ts'
 
 /** Saves one part over the last version. Only if the same part has been changed meanwhile is there a clash. */
 export function savePart(

@@ -13,10 +13,11 @@ import {
 } from '../../records/index.ts'
 import type { SavedSheet } from '../../store/index.ts'
 import { unmetWords } from './decide.ts'
+import { GRAVE_WORDS } from './hazard-words.ts'
 import { hazardsFound, isCleared } from './hazards.ts'
 import { momentNow, staysBy } from './sheet-handlers.ts'
 import { reckoningOf } from './view.ts'
-import { decidedWords, GRAVE_WORDS } from './words.ts'
+import { decidedWords } from './words.ts'
 
 /** Clocks of phones differ by minutes, and not by more than this (judgement). */
 const AHEAD_MINUTES = 10

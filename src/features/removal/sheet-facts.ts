@@ -25,10 +25,6 @@ import {
   type Units,
   weight,
 } from '../../words/index.ts'
-import { TICKED } from './item.ts'
-import type { Part } from './stage.ts'
-import { hoursBetween } from './to-intake.ts'
-import { withoutGoWords } from './without-go.ts'
 import {
   BEHIND_IT,
   BYSTANDER,
@@ -36,21 +32,21 @@ import {
   CLEAN,
   CLOSED,
   FOUND,
-  GRAVE_WORDS,
-  goneChoices,
   HAZARD,
-  HAZARD_WORDS,
   HOW_LONG,
   NOT_A_TYPE,
   SEAL,
   SECOND_WHY,
-  TICKS,
-  TRADE_WORDS,
   VACUUM,
   WAY,
   WAY_UP,
   YES_NO,
-} from './words.ts'
+} from './choices.ts'
+import { GRAVE_WORDS, goneChoices, HAZARD_WORDS, TICKS, TRADE_WORDS } from './hazard-words.ts'
+import { TICKED } from './item.ts'
+import type { Part } from './stage.ts'
+import { hoursBetween } from './to-intake.ts'
+import { withoutGoWords } from './without-go.ts'
 
 export type Fact = [label: string, value: string]
 

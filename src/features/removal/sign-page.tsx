@@ -4,11 +4,11 @@ import { Choices, type FormState, one, ProblemSummary, TextField } from '../../f
 import { type Frame, Layout } from '../../parts/index.ts'
 import type { Signature } from '../../records/index.ts'
 import { dayWords } from '../../words/index.ts'
+import { SIGN_HOW } from './choices.ts'
 import { Pad } from './pad.tsx'
 import { SignatureView, Terms } from './signature.tsx'
 import { HandOver } from './signed-page.tsx'
 import type { Part } from './stage.ts'
-import { SIGN_HOW } from './words.ts'
 
 export interface RemovalSignProps {
   frame: Frame

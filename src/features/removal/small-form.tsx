@@ -12,8 +12,8 @@ import {
 import type { Frame } from '../../parts/index.ts'
 import type { TradeHazard } from '../../records/index.ts'
 import { CLEARANCE_FIELDS } from './fields.ts'
+import { HAZARD_WORDS, paperSays, TRADE_WORDS } from './hazard-words.ts'
 import { CLEARED_BY, ONLY_THE_TRADE } from './hazards.ts'
-import { HAZARD_WORDS, paperSays, TRADE_WORDS } from './words.ts'
 
 interface ClearProps {
   hazard: TradeHazard

@@ -21,6 +21,7 @@ import { beforeCut, type Reckoning } from './before-cut.ts'
 import { clearanceProblems, decisionProblems, refusedBefore, unmetWords } from './decide.ts'
 import { whoAndWhen } from './found-kept.ts'
 import { goneFrom, stays, whyFits } from './grave.ts'
+import { GRAVE_WORDS, HAZARD_WORDS } from './hazard-words.ts'
 import { hazardsFound } from './hazards.ts'
 import { HEAT_AT_START } from './heat.ts'
 import { heatSince, isPast } from './heat-read.ts'
@@ -28,7 +29,7 @@ import { placeOf, samePlace } from './place.ts'
 import { secondProblems } from './second.ts'
 import { isOfAnotherJob, knownAt, momentNow } from './sheet-handlers.ts'
 import { blanksNow, reckoningOf, stoodOn, wentAhead } from './view.ts'
-import { GRAVE_WORDS, HAZARD_WORDS, showsIn } from './words.ts'
+import { showsIn } from './words.ts'
 
 /**
  * Why a sheet is not taken: a “go” over what holds it, a crew that clears itself, one person as two, a signature under

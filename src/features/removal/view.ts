@@ -18,6 +18,7 @@ import { dayWords, instantWords, labelIn, removalTypes, temperature } from '../.
 import { ownTypes } from '../entries/index.ts'
 import { heardOf, unheard } from './as-known.ts'
 import { beforeCut, type Reckoning, stops } from './before-cut.ts'
+import { CALLED_BACK } from './choices.ts'
 import { goStands } from './decide.ts'
 import { hotByNow } from './forecast.ts'
 import { typedPart } from './form.ts'
@@ -30,7 +31,7 @@ import { carefulFacts, differing } from './sheet-facts.ts'
 import { isOnGo, isOver, nextPart, type Part, type Stage, stageOf } from './stage.ts'
 import { ranOut } from './ticked-when.ts'
 import { beganWithoutGo, withoutGoWords } from './without-go.ts'
-import { CALLED_BACK, noGo, showsIn, stageWords } from './words.ts'
+import { noGo, showsIn, stageWords } from './words.ts'
 
 export const removalPath = (id: string): string => `/removals/${id}`
 
