@@ -1,6 +1,6 @@
 /** Why a “go” is none any more, and what it did not know, in words. */
 import { dayIn } from '../../days.ts'
-import type { Decision, Noted } from '../../records/index.ts'
+import { type Decision, leftOpen, type Noted } from '../../records/index.ts'
 import { timeIn } from '../../time-of-day.ts'
 import { instantWords } from '../../words/index.ts'
 import { GRAVE_WORDS } from './hazard-words.ts'
@@ -62,6 +62,7 @@ export function endedIt({ sheet, late, frame, others, start, changed }: RemovalP
   if (fell?.setBack === true)
     return `the book went back to an earlier copy (${fell.on} ${fell.at}): what was found since may not be here, so look at the whole list again`
   if (fell?.because !== undefined) return BECAUSE[fell.because]
+  if (fell === undefined && leftOpen(sheet, frame.today)) return `it was left open at ${sheet.work.leftAt}`
   if (late !== null) return 'its hour was over'
   if (decision === undefined || (fell === undefined && decision.on !== frame.today)) return 'its day was over'
   const { on, at = '' } = decision
@@ -73,10 +74,13 @@ export function endedIt({ sheet, late, frame, others, start, changed }: RemovalP
   if (found.length > 0) return `this was found: ${whoFound(found)}`
   if (!samePlace(decision, placeOf(sheet))) return 'the place was changed'
   if (start.state === 'unmet') return `it was too hot: ${start.why.replace(/\.$/, '')}`
-  if (fell === undefined)
-    return others[0] === undefined ? 'something changed' : `another sheet ${sharing(others[0])} said more`
+  const elsewhere = others[0] && `another sheet ${sharing(others[0])} said more`
+  if (fell === undefined) return elsewhere ?? 'something changed'
   // Its own phone let it fall in that minute: it was not accepted, and nobody changed anything.
   if (changed.length === 0 && [fell.by, fell.on, fell.at].join() === [decision.by, on, at].join())
     return 'the yard accepted it'
-  return `${fell.by} changed${changed.length === 0 ? ' something' : `: ${changed.join(', ')}`}`
+  if (changed.length > 0) return `${fell.by} changed: ${changed.join(', ')}`
+  return elsewhere === undefined
+    ? `${fell.by} changed something`
+    : `${fell.by} changed something, or ${elsewhere}`
 }

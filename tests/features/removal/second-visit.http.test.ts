@@ -28,6 +28,14 @@ beforeEach(async () => {
   expect((await save('work', { outdoorC: '76', water: 'yes', now: 'openedAt' })).status).toBe(303)
 })
 
+test('left open, the head says why its “go” is none any more', async () => {
+  expect((await save('work', { leftAt: '09:30' })).status).toBe(303)
+  yard.setDay(DAY, '09:40')
+  expect(await words()).toContain(
+    'It was go, decided by Ines, Fri 12 Jun 08:00, before it was left open at 09:30.',
+  )
+})
+
 describe('on a later day', () => {
   beforeEach(async () => {
     yard.setDay(NEXT, '08:00')
