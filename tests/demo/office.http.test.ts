@@ -5,7 +5,7 @@ import { STAGES, stageOf } from '../../src/features/removal/stage.ts'
 import { intakeFrom } from '../../src/features/removal/to-intake.ts'
 import type { Store } from '../../src/store/index.ts'
 import { openStore } from '../../src/store/node.ts'
-import { often } from '../support/long.ts'
+import { someOf } from '../support/long.ts'
 import { AWKWARD_DAYS } from './colonies.ts'
 
 function yardOf(today: string): Store {
@@ -49,12 +49,8 @@ describe('the office of the invented yard', () => {
   })
 })
 
-/** Three of the days by chance, which their tests are named by; all of them in the long run. */
-const first = Date.now() % AWKWARD_DAYS.length
-const days = [...AWKWARD_DAYS.slice(first), ...AWKWARD_DAYS].slice(0, often(AWKWARD_DAYS.length, 3))
-
 // Filling throws when an entry or a sheet is refused.
-test.each(days)('yard and office are filled on %s, and refused nothing', (today) => {
+test.each(someOf(AWKWARD_DAYS, 2))('yard and office are filled on %s, and refused nothing', (today) => {
   const store = yardOf(today)
   const saved = store.removals.list().map((s) => s.savedAt)
   expect(saved.every((at) => at <= `${today}T23:00:00.000Z`)).toBe(true)

@@ -3,7 +3,7 @@ import { beforeAll, expect, it } from 'vitest'
 import { colonyPath } from '../../src/app/index.ts'
 import { addDays, inWords } from '../../src/days.ts'
 import { filledFile } from '../support/filled.ts'
-import { LONG } from '../support/long.ts'
+import { someOf } from '../support/long.ts'
 import { wordsOf, type Yard, yardOn } from '../support/yard-on.ts'
 
 const DAY = '2026-06-10'
@@ -17,10 +17,7 @@ beforeAll(async () => {
   yard = await yardOn(DAY, 'operator', filledFile(DAY, 'boxes'))
 })
 
-/** One of four days by chance, and all of them in the long run. */
-const LATER = LONG ? [0, 1, 2, 3] : [Date.now() % 4]
-
-it.each(LATER)('no page says two dates of one box, %i days on', async (later) => {
+it.each(someOf([0, 1, 2, 3], 1))('no page says two dates of one box, %i days on', async (later) => {
   const today = addDays(DAY, later)
   yard.setDay(today)
   const list = wordsOf((await yard.get('/')).text).split(' Can wait ')[1] ?? ''

@@ -5,6 +5,7 @@
 import type { Browser, CDPSession, Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, it } from 'vitest'
 import { type Device, LAPTOP, launch, PHONE, type Watched, watchedPage } from '../support/browser.ts'
+import { someOf } from '../support/long.ts'
 import { sidewaysScroll } from '../support/page-checks.ts'
 import { looksOf } from '../support/proven-pages.ts'
 import { type RunningYard, startYard } from '../support/yard.ts'
@@ -121,7 +122,7 @@ async function allStops(page: Page, keys: CDPSession): Promise<Stop[]> {
 
 const shown = ({ name, value }: Stop): string => `${name} ${value}`
 
-it.each(SCREENS)('a visit from its first stop to Save on %s', async (_, device) => {
+it.each(someOf(SCREENS, 2))('a visit from its first stop to Save on %s', async (_, device) => {
   const yard = await startYard({ day: DAY, demo: true })
   const { page, context } = await watched(yard, device)
   try {

@@ -3,6 +3,7 @@ import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, it } from 'vitest'
 import { launch } from '../support/browser.ts'
 import { type Field, intakes, recorded, startField } from '../support/field.ts'
+import { someOf } from '../support/long.ts'
 import { PASSPHRASE, signInAs } from '../support/people.ts'
 import { press, read, tapAll, type, words } from '../support/person.ts'
 
@@ -45,10 +46,12 @@ const signIn = async (page: Page, name: string): Promise<void> => {
   await press(page, 'Sign in')
 }
 
-it.each([
-  ['pages', (path: string) => !path.startsWith('/phone/')],
+const SLOW: [string, (path: string) => boolean][] = [
+  ['pages', (path) => !path.startsWith('/phone/')],
   ['pages and the round', () => true],
-])('with slow %s, the one who signs in is shown their own', async (_, isSlow) => {
+]
+
+it.each(someOf(SLOW, 1))('with slow %s, the one who signs in is shown their own', async (_, isSlow) => {
   const { page, wire, yard, waiting, sent, stop } = await left()
   try {
     wire.fate(({ method, path }) => (method === 'GET' && isSlow(path) ? { after: 3000 } : 'pass'))

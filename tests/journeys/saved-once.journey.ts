@@ -2,6 +2,7 @@
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest'
 import { launch, PHONE, type Watched, watchedPage } from '../support/browser.ts'
+import { someOf } from '../support/long.ts'
 import { press, tapAll, type, words } from '../support/person.ts'
 import { type RunningYard, startYard } from '../support/yard.ts'
 
@@ -11,10 +12,12 @@ beforeAll(async () => {
 })
 afterAll(() => browser.close())
 
-describe.each([
+const WAYS = [
   { how: 'with scripts', scripts: true },
   { how: 'without scripts', scripts: false },
-])('saving twice $how', ({ scripts }) => {
+]
+
+describe.each(someOf(WAYS, 1))('saving twice $how', ({ scripts }) => {
   let yard: RunningYard
   let watched: Watched
   let page: Page
