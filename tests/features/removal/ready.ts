@@ -24,6 +24,8 @@ export const PHOTO = { id: PAPER, bytes: new Uint8Array([1]) }
 
 /** A name drawn by hand, with ink enough. */
 export const DRAWN = 'M40 120L90 60L140 130L220 50'
+/** The same as its points are sent. */
+export const DRAWING = '[[[40,120],[90,60],[140,130],[220,50]]]'
 
 /** The sheet looked at, asked and ticked where it is now. */
 export function here(s: Sheet): Sheet {
@@ -80,6 +82,22 @@ export const READY: Sheet = here({
 export const read = (s: Sheet): Sheet => ({
   ...s,
   check: { ...s.check, done: [...(s.check.done ?? []), readNotes(s)] },
+})
+
+/** A “go” for the ready sheet. */
+export const goAt = (at?: string, by = 'Ines'): NonNullable<Sheet['decision']> => ({
+  is: 'go',
+  by,
+  on: DAY,
+  ...(at === undefined ? {} : { at }),
+  unmet: [],
+  ...placeOf(READY),
+})
+
+/** Its ticks without that one. */
+export const unticked = (tick: string, s = READY): Sheet['check'] => ({
+  ...s.check,
+  done: s.check.done?.filter((t) => t !== tick) ?? [],
 })
 
 /** Another sheet, looked at where it is. */
