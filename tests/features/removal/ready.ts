@@ -113,6 +113,25 @@ export const TAPPED = {
   is: 'go',
 }
 
+/** The call of the ready sheet, and what was found there, as their forms are tapped. */
+export const CALLED = {
+  name: 'Ottoline Fairweather',
+  address: '4 Invented Row',
+  plannedOn: DAY,
+  what: 'wall',
+  access: 'ladder',
+  heightM: '13',
+  sprayed: 'no',
+  bystanders: 'none',
+}
+export const SITED = {
+  where: 'left of the porch',
+  sheathingMm: '3/4',
+  temper: '2',
+  africanized: 'no',
+  hazards: 'none-tested',
+}
+
 /** Its gas pipe, and the fitter who shut it here. */
 export const GAS_CLEARED: Sheet = {
   ...READY,

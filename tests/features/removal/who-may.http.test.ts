@@ -1,7 +1,10 @@
 /** Who may: a helper and a stranger open, decide, sign and learn nothing; a beekeeper neither writes the template nor erases. Invented. */
 import { beforeEach, expect, test } from 'vitest'
+import { testYard } from '../../support/yard-app.ts'
 import { wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
 import { aCall, CALLED_ON, typedIn, WORK } from './a-call.ts'
+import { sheetIn } from './one-phone.ts'
+import { DAY, READY } from './ready.ts'
 
 let yard: Yard
 const { call, fill } = aCall(() => yard)
@@ -48,4 +51,37 @@ test('nothing of the customer gets into the journal’s notes, the changes or th
   const { removal, ...rest } = row?.entry.kind === 'intake' ? row.entry : { removal: {} }
   expect(JSON.stringify(rest)).not.toMatch(/Ottoline|Invented|555 01|code 1234/)
   expect(removal).toHaveProperty('site')
+})
+
+const ID = '019e0000-0000-7000-8000-000000000001'
+test('a helper decides, clears, signs and opens nothing by any address, and a stranger neither', async () => {
+  const yard = testYard({ day: DAY })
+  const { removals, kept, saved } = sheetIn(() => yard, ID)
+  saved(READY)
+  const acts: [string, Record<string, string>][] = [
+    ['check', { version: '1', is: 'go' }],
+    ['site', { version: '1', behind: 'none-detector' }],
+    [
+      'clear',
+      { hazard: 'gas', 'trade-gas.who': 'Edda Brandt', 'trade-gas.licence': '4711', 'trade-gas.on': DAY },
+    ],
+    ['second', { item: 'not-alone', 'not-alone.by': 'Juno', 'not-alone.reason': 'I stay here with them.' }],
+    ['work', { version: '1', outdoorC: '75', now: 'openedAt', water: 'yes' }],
+    ['sign', { how: 'paper', name: 'Ottoline Fairweather', on: DAY }],
+    ['end', { why: 'Left.' }],
+    ['intake', { colony: 'W-1' }],
+  ]
+  for (const [act, fields] of acts)
+    for (const role of ['helper', null] as const) {
+      const { status } = await yard.post(role, `/removals/${ID}/${act}`, fields)
+      expect(status, `${role} ${act}`).toBe(role === null ? 401 : 403)
+    }
+  expect(removals().get(ID)?.versions).toHaveLength(1)
+  expect(kept()?.decision).toBeUndefined()
+  expect(yard.services.store.colony('W-1')).toBeNull()
+})
+
+test('a helper sends none, and learns nothing', async () => {
+  const answer = await testYard({ day: DAY }).ask('helper', '/removals/sync', { method: 'POST', body: '{}' })
+  expect(answer.status).toBe(403)
 })
