@@ -19,7 +19,7 @@ import {
   type TradeHazard,
 } from '../../../src/records/said-by-others.ts'
 import { DEFAULT_PROTOCOL } from '../../../src/recovery/protocol.ts'
-import { but, DAY, DRAWN, here, PAPER, READY, SHOWS, YARD } from './ready.ts'
+import { but, DAY, DRAWN, goAt, here, PAPER, READY, SHOWS, YARD } from './ready.ts'
 
 const reckon = (s: Sheet, day = DAY) => beforeCut(s, DEFAULT_PROTOCOL, SHOWS, day)
 /** A reason and a decider are always given: only what no reason gets past is left. */
@@ -490,7 +490,7 @@ describe('a second person', () => {
 })
 
 describe('“go” stands', () => {
-  const gone: Sheet = { ...READY, decision: { is: 'go', by: 'Ines', on: DAY, unmet: [], ...placeOf(READY) } }
+  const gone: Sheet = { ...READY, decision: goAt() }
   test('for the wall and the house that were looked at', () => {
     const at = (s: Sheet): boolean => goStands(here(s), reckon(here(s)), DAY)
     expect(at(gone)).toBe(true)

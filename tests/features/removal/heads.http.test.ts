@@ -1,10 +1,9 @@
 /** What head and list say of a job is so: no “Go” over heat that was saved, over gas found at work, or over another hour. Invented. */
 import { beforeEach, describe, expect, test } from 'vitest'
-import { placeOf } from '../../../src/features/removal/place.ts'
 import type { Sheet } from '../../../src/records/removal-sheet.ts'
 import { formIn, wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
 import { oneSheet } from './one-sheet.ts'
-import { DAY, here, READY, swarmAt, TAPPED } from './ready.ts'
+import { DAY, goAt, here, READY, swarmAt, TAPPED } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000019'
 const PATH = `/removals/${ID}`
@@ -25,7 +24,7 @@ beforeEach(async () => {
   saved({
     ...READY,
     check: { ...READY.check, tickedAt: '08:00' },
-    decision: { is: 'go', by: 'Ines', on: DAY, at: '08:00', unmet: [], ...placeOf(READY) },
+    decision: goAt('08:00'),
   })
 })
 const foundGas = async (): Promise<void> => {

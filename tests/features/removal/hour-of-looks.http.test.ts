@@ -4,7 +4,7 @@ import { placeOf } from '../../../src/features/removal/place.ts'
 import type { Sheet } from '../../../src/records/removal-sheet.ts'
 import { formIn, INTAKE, wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
 import { oneSheet } from './one-sheet.ts'
-import { DAY, READY, swarmAt, TAPPED } from './ready.ts'
+import { DAY, goAt, READY, swarmAt, TAPPED } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000023'
 const PATH = `/removals/${ID}`
@@ -18,7 +18,7 @@ const work = (fields: Record<string, string | string[]>) =>
     water: 'yes',
     ...fields,
   })
-const GO = { is: 'go' as const, by: 'Ines', on: DAY, at: '08:00', unmet: [], ...placeOf(READY) }
+const GO = goAt('08:00')
 const BLANK: Sheet = { ...READY, check: {} }
 
 beforeEach(async () => {

@@ -8,7 +8,7 @@ import type { Sheet } from '../../../src/records/removal-sheet.ts'
 import { hasBegun } from '../../../src/records/visit.ts'
 import { formIn, wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
 import { type Fields, oneSheet } from './one-sheet.ts'
-import { DAY, READY, TAPPED } from './ready.ts'
+import { DAY, goAt, READY, TAPPED } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000039'
 const PATH = `/removals/${ID}`
@@ -156,7 +156,7 @@ describe('refused because it was saved by somebody else meanwhile', () => {
   })
 })
 
-const BRAM: Sheet['decision'] = { is: 'go', by: 'Bram', on: DAY, at: '11:50', unmet: [], ...placeOf(READY) }
+const BRAM: Sheet['decision'] = goAt('11:50', 'Bram')
 const status = async (part: Part, form: Fields): Promise<number> => (await post(part, form)).status
 const opened = async (): Promise<number> =>
   status('work', { ...(await open('work')), outdoorC: '75', water: 'yes', now: 'openedAt' })

@@ -5,7 +5,7 @@ import type { Sheet } from '../../../src/records/removal-sheet.ts'
 import { down, good, phoneIn } from '../../support/phone.ts'
 import { NAMES, type TestYard, testYard } from '../../support/yard-app.ts'
 import { wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
-import { DAY, READY, TAPPED } from './ready.ts'
+import { DAY, goAt, READY, TAPPED } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000013'
 const OTHER = ID.replace(/3$/, '4')
@@ -17,14 +17,7 @@ const saved = (s: Sheet, by = 'Ines', id = ID, at = '08:00'): void => {
   const stamp = { savedAt: `${DAY}T${at}:00.000Z`, savedBy: by }
   expect(yard.store.removals.save(id, last(id)?.version ?? 0, s, stamp).ok).toBe(true)
 }
-const go = (at: string, by = 'Ines'): Sheet['decision'] => ({
-  is: 'go',
-  by,
-  on: DAY,
-  at,
-  unmet: [],
-  ...placeOf(READY),
-})
+const go = (at: string, by = 'Ines'): Sheet['decision'] => goAt(at, by)
 const ticked = (at: string): Sheet => ({ ...READY, check: { ...READY.check, tickedAt: at } })
 const without = (tick: string, at: string): Sheet['check'] => ({
   ...READY.check,

@@ -1,10 +1,9 @@
 /** Left and come back, a second day, an hour put right, bees logged beside their sheet: none of it is under the “go” of before. Invented. */
 import { beforeEach, describe, expect, test } from 'vitest'
 import { readNotes } from '../../../src/features/removal/notes-read.ts'
-import { placeOf } from '../../../src/features/removal/place.ts'
 import { formIn, INTAKE, wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
 import { oneSheet } from './one-sheet.ts'
-import { DAY, READY, TAPPED } from './ready.ts'
+import { DAY, goAt, READY, TAPPED } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000022'
 const PATH = `/removals/${ID}`
@@ -21,7 +20,7 @@ beforeEach(async () => {
   saved({
     ...READY,
     check: { ...READY.check, tickedAt: '08:00' },
-    decision: { is: 'go', by: 'Ines', on: DAY, at: '08:00', unmet: [], ...placeOf(READY) },
+    decision: goAt('08:00'),
   })
 })
 

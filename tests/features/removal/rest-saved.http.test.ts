@@ -1,14 +1,13 @@
 /** What a page says of a button that was refused: what else was typed is saved, and what is asked is what is missing. Invented. */
 import { beforeEach, expect, test } from 'vitest'
-import { placeOf } from '../../../src/features/removal/place.ts'
 import type { Sheet } from '../../../src/records/removal-sheet.ts'
 import { wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
 import { oneSheet } from './one-sheet.ts'
-import { DAY, READY } from './ready.ts'
+import { DAY, goAt, READY } from './ready.ts'
 
 let yard: Yard
 const { sheet, saved, save, post, words } = oneSheet(() => yard, '019e0000-0000-7000-8000-000000000071')
-const GO: Sheet['decision'] = { is: 'go', by: 'Ines', on: DAY, at: '11:00', unmet: [], ...placeOf(READY) }
+const GO: Sheet['decision'] = goAt('11:00')
 
 beforeEach(async () => {
   yard = await yardOn(DAY)

@@ -12,20 +12,13 @@ import type { Sheet } from '../../../src/records/removal-sheet.ts'
 import { DEFAULT_PROTOCOL } from '../../../src/recovery/index.ts'
 import { formIn, type Yard, yardOn } from '../../support/yard-on.ts'
 import { oneSheet } from './one-sheet.ts'
-import { but, DAY, here, PAPER, PHOTO, READY, read, SHOWS, YARD } from './ready.ts'
+import { but, DAY, goAt, here, PAPER, PHOTO, READY, read, SHOWS, YARD } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000039'
 const PATH = `/removals/${ID}`
 let yard: Yard
 const { last, sheet, saved } = oneSheet(() => yard, ID, '08:00')
-const go: NonNullable<Sheet['decision']> = {
-  is: 'go',
-  by: 'Ines',
-  on: DAY,
-  at: '11:00',
-  unmet: [],
-  ...placeOf(READY),
-}
+const go: NonNullable<Sheet['decision']> = goAt('11:00')
 const site = async (more: Record<string, string | string[]>) =>
   yard.post(`${PATH}/site`, { ...formIn((await yard.get(`${PATH}/site`)).text), ...more })
 const open = () =>

@@ -5,7 +5,7 @@ import { readThere } from '../../../src/features/removal/other-sheets.ts'
 import { placeOf } from '../../../src/features/removal/place.ts'
 import type { Sheet } from '../../../src/records/removal-sheet.ts'
 import { formIn, wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
-import { but, DAY, PAPER, PHOTO, READY, read } from './ready.ts'
+import { but, DAY, goAt, PAPER, PHOTO, READY, read } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000009'
 const PATH = `/removals/${ID}`
@@ -85,7 +85,7 @@ describe('a refusal', () => {
   test('is not overrun by a phone either, and who refused may take it back', async () => {
     const sync = (decision: Sheet['decision'], base: number) =>
       yard.send('/removals/sync', { id: ID, base, over: false, sheet: { ...LOOKED, decision } })
-    const go: Sheet['decision'] = { is: 'go', by: 'Ines', on: DAY, at: '08:00', unmet: [], ...placeOf(READY) }
+    const go: Sheet['decision'] = goAt('08:00')
     saved(LOOKED)
     saved(read({ ...LOOKED, decision: refused }), 'Perpetua')
     saved(read({ ...LOOKED, job: { ...READY.job, plannedAt: '07:00' }, decision: refused }))
@@ -185,7 +185,7 @@ test('the job sheet on paper says of when it is, and who is about is asked, not 
 })
 
 test('an ended sheet never says “Go”', async () => {
-  const decision: Sheet['decision'] = { is: 'go', by: 'Ines', on: DAY, unmet: [], ...placeOf(READY) }
+  const decision: Sheet['decision'] = goAt()
   saved({ ...READY, decision, ended: { on: DAY, why: 'They flew off.' } })
   const { text } = await yard.get(PATH)
   expect(text).not.toContain('<b>Go</b>')
@@ -237,14 +237,7 @@ describe('two sheets of one house', () => {
 
   test('it comes with a phone that knew nothing of it: kept, and no “go” any more', async () => {
     saved(theirs, 'Bram', OTHER)
-    const decision: Sheet['decision'] = {
-      is: 'go',
-      by: 'Ines',
-      on: DAY,
-      at: '09:00',
-      unmet: [],
-      ...placeOf(READY),
-    }
+    const decision: Sheet['decision'] = goAt('09:00')
     const sent = { id: ID, base: 0, over: false, sheet: { ...READY, decision } }
     expect((await yard.send('/removals/sync', sent)).status).toBe(200)
     expect(sheet().decision?.fell).toBeDefined()
@@ -260,7 +253,7 @@ describe('two sheets of one house', () => {
 })
 
 describe('when it is opened', () => {
-  const decision: Sheet['decision'] = { is: 'go', by: 'Ines', on: DAY, unmet: [], ...placeOf(READY) }
+  const decision: Sheet['decision'] = goAt()
   const open = () =>
     yard.post(`${PATH}/work`, {
       version: String(last()?.version),

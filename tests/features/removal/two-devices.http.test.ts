@@ -6,7 +6,7 @@ import { placeOf } from '../../../src/features/removal/place.ts'
 import { mergeSheets } from '../../../src/records/merge-sheets.ts'
 import type { Sheet } from '../../../src/records/removal-sheet.ts'
 import { wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
-import { but, DAY, PAPER, READY, YARD } from './ready.ts'
+import { but, DAY, goAt, PAPER, READY, YARD } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000019'
 const OTHER = '019e0000-0000-7000-8000-000000000018'
@@ -58,7 +58,7 @@ describe('a phone that was without signal', () => {
   test('put over what somebody else said, it is no “go” over both', async () => {
     saved(READY)
     saved({ ...READY, decision: decided('wait', '09:30', 'Bram') }, 'Bram')
-    const go = { is: 'go' as const, by: 'Ines', on: DAY, at: '08:05', unmet: [], ...placeOf(READY) }
+    const go = goAt('08:05')
     expect((await sync({ ...READY, decision: decided('go', '08:05') }, 1)).status).toBe(422)
     const over = await sync({ ...READY, decision: decided('go', '08:05') }, 1, true)
     expect(over.text, 'why he had it wait is answered').toContain('is needed: Bram tapped “Wait”')
