@@ -39,14 +39,14 @@ describe('work that is told of, where no go stands', () => {
     const fields = { ...LOOKED, note: 'All out and in the crate', 'withoutGo.why': 'could-not-wait' }
     expect((await work(fields)).status).toBe(303)
     expect(sheet().work.withoutGo).toMatchObject({ why: 'could-not-wait', on: DAY })
-    expect(wordsOf((await yard.get(PATH)).text)).toContain('Begun without a “go”')
+    expect(await words()).toContain('Begun without a “go”')
   })
 
   test('what kills in the reason is read like a note, and answered for by whoever gave it', async () => {
     const why = { 'withoutGo.why': 'could-not-wait', 'withoutGo.words': 'hissing gas pipe behind the board' }
     expect((await work({ openedAt: '08:00', ...why })).status).toBe(303)
     expect(sheet().work.withoutGo?.unmet.join(' ')).toContain('Written, and not tapped: gas')
-    expect(wordsOf((await yard.get(`${PATH}/check`)).text)).toContain('Written, and not tapped: gas')
+    expect(await words(`${PATH}/check`)).toContain('Written, and not tapped: gas')
     expect((await work({ openedAt: '08:00', boxedAt: '09:00' })).status).toBe(303)
   })
 

@@ -17,18 +17,10 @@ import { but, DAY, goAt, here, PAPER, PHOTO, READY, read, SHOWS, YARD } from './
 const ID = '019e0000-0000-7000-8000-000000000039'
 const PATH = `/removals/${ID}`
 let yard: Yard
-const { last, sheet, saved } = oneSheet(() => yard, ID, '08:00')
+const { sheet, saved, save, post } = oneSheet(() => yard, ID, '08:00')
 const go: NonNullable<Sheet['decision']> = goAt('11:00')
-const site = async (more: Record<string, string | string[]>) =>
-  yard.post(`${PATH}/site`, { ...formIn((await yard.get(`${PATH}/site`)).text), ...more })
-const open = () =>
-  yard.post(`${PATH}/work`, {
-    version: String(last()?.version),
-    on: DAY,
-    outdoorC: '75',
-    water: 'yes',
-    now: 'openedAt',
-  })
+const site = async (more: Record<string, string | string[]>) => save('site', { ...more })
+const open = () => post('work', { on: DAY, outdoorC: '75', water: 'yes', now: 'openedAt' })
 const ticks = READY.check.done ?? []
 
 beforeEach(async () => {
@@ -91,8 +83,7 @@ test('fierce bees that are found after a “go” ask for the distance anew', as
 
 describe('a reason', () => {
   const decide = (reason: string, done: string[] = ticks) =>
-    yard.post(`${PATH}/check`, {
-      version: String(last()?.version),
+    post('check', {
       shownOn: DAY,
       on: DAY,
       hottestC: '75',
