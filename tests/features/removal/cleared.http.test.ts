@@ -1,7 +1,7 @@
 /** A hazard is cleared by its trade alone: by name, licence, day and the photo of a paper, and by nobody of the crew. Invented. */
-import { beforeEach, expect, test } from 'vitest'
+import { beforeAll, beforeEach, expect, test } from 'vitest'
 import { wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
-import { oneSheet } from './one-sheet.ts'
+import { emptied, oneSheet } from './one-sheet.ts'
 import { DAY, goAt, PAPER, PHOTO, READY } from './ready.ts'
 
 const PATH = '/removals/019e0000-0000-7000-8000-000000000009'
@@ -9,9 +9,12 @@ const PLACE = { address: '4 Invented Row', where: 'left of the porch' }
 let yard: Yard
 const { sheet, saved, save, words, go, find, clear } = oneSheet(() => yard, PATH.slice(10), '08:00')
 const fitter = (more: Record<string, string> = {}) => clear('gas', 'gas-fitter', more)
-beforeEach(async () => {
+beforeAll(async () => {
   yard = await yardOn(DAY)
   await yard.photos.keep(PHOTO)
+})
+beforeEach(() => {
+  emptied(yard)
   saved({ ...READY, decision: goAt() })
 })
 

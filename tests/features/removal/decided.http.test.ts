@@ -1,7 +1,7 @@
 /** Who decides, over what is read, and what becomes of a “go” under which something comes to light. Invented. */
-import { beforeEach, expect, test } from 'vitest'
+import { beforeAll, beforeEach, expect, test } from 'vitest'
 import { wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
-import { oneSheet } from './one-sheet.ts'
+import { emptied, oneSheet } from './one-sheet.ts'
 import { but, DAY, goAt, READY, unticked } from './ready.ts'
 
 const PATH = '/removals/019e0000-0000-7000-8000-000000000009'
@@ -11,8 +11,11 @@ const { sheet, saved, save, post, words, go, open, typed, find } = oneSheet(
   PATH.slice(10),
   '08:00',
 )
-beforeEach(async () => {
+beforeAll(async () => {
   yard = await yardOn(DAY)
+})
+beforeEach(() => {
+  emptied(yard)
   saved({ ...READY, decision: goAt() })
 })
 

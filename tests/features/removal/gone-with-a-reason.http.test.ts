@@ -1,7 +1,7 @@
 /** What can kill goes off a sheet with a reason that stays, and what no trade has cleared does not go off at all. Invented. */
-import { beforeEach, expect, test } from 'vitest'
+import { beforeAll, beforeEach, expect, test } from 'vitest'
 import { wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
-import { oneSheet } from './one-sheet.ts'
+import { emptied, oneSheet } from './one-sheet.ts'
 import { DAY, goAt, PHOTO, READY } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000009'
@@ -11,9 +11,12 @@ const { sheet, saved, formOf, save, post, words, version, go, open, find, clear 
   ID,
   '08:00',
 )
-beforeEach(async () => {
+beforeAll(async () => {
   yard = await yardOn(DAY)
   await yard.photos.keep(PHOTO)
+})
+beforeEach(() => {
+  emptied(yard)
   saved({ ...READY, decision: goAt() })
 })
 

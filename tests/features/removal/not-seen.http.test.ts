@@ -1,11 +1,11 @@
 /** What this server cannot have seen: hours of a wrong clock, ticks of no hour, one person at two jobs, an account that decides no more. Invented. */
-import { beforeEach, describe, expect, test } from 'vitest'
+import { beforeAll, beforeEach, describe, expect, test } from 'vitest'
 import { placeOf } from '../../../src/features/removal/place.ts'
 import type { Sheet } from '../../../src/records/removal-sheet.ts'
 import { down, good, phoneIn } from '../../support/phone.ts'
 import { NAMES, type TestYard, testYard } from '../../support/yard-app.ts'
 import { wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
-import { oneSheet } from './one-sheet.ts'
+import { emptied, oneSheet } from './one-sheet.ts'
 import { DAY, goAt, READY, TAPPED, unticked } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000013'
@@ -23,8 +23,11 @@ const send = (
 ) => yard.send('/removals/sync', { id, base, over: false, sheet: s, ...(now === undefined ? {} : { now }) })
 const OPENED: Sheet['work'] = { on: DAY, openedAt: '10:20', outdoorC: 24, water: true }
 
-beforeEach(async () => {
+beforeAll(async () => {
   yard = await yardOn(DAY)
+})
+beforeEach(() => {
+  emptied(yard)
   yard.setDay(DAY, '10:30')
 })
 

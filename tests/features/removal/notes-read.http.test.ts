@@ -1,9 +1,9 @@
 /** Notes in words that no list knows: each was written, and “go” was had over it, by somebody in a hurry. Invented. */
-import { beforeEach, expect, test } from 'vitest'
+import { beforeAll, beforeEach, expect, test } from 'vitest'
 import { readNotes } from '../../../src/features/removal/notes-read.ts'
 import type { Sheet } from '../../../src/records/removal-sheet.ts'
 import { wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
-import { oneSheet } from './one-sheet.ts'
+import { emptied, oneSheet } from './one-sheet.ts'
 import { DAY, READY } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000052'
@@ -16,9 +16,10 @@ const go = async (...more: string[]) => {
   return save('check', { done: [...(typed.done ?? []), ...more], is: 'go' })
 }
 
-beforeEach(async () => {
+beforeAll(async () => {
   yard = await yardOn(DAY)
 })
+beforeEach(() => emptied(yard))
 
 test.each<[string, Partial<Sheet['job']>, Partial<Sheet['site']>]>([
   ['somebody allergic', {}, { bystandersNote: 'boy across the street carries a pen' }],

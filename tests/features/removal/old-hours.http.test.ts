@@ -1,7 +1,7 @@
 /** A forecast is of hours that are still to come, and of the day it was looked at for. Invented. */
-import { beforeEach, describe, expect, test } from 'vitest'
+import { beforeAll, beforeEach, describe, expect, test } from 'vitest'
 import { wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
-import { oneSheet } from './one-sheet.ts'
+import { emptied, oneSheet } from './one-sheet.ts'
 import { DAY, READY, TAPPED } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000011'
@@ -23,8 +23,11 @@ const { hottestC: _, ...ANSWERS } = TAPPED
 const decide = (day: string, fields: Record<string, string | string[]>) =>
   post('check', { shownOn: day, on: day, ...ANSWERS, ...fields })
 
-beforeEach(async () => {
+beforeAll(async () => {
   yard = await yardOn(DAY)
+})
+beforeEach(() => {
+  emptied(yard)
   const { on: _o, hours: _h, from: _f, until: _u, ...check } = READY.check
   const stamp = { savedAt: `${DAY}T06:00:00.000Z`, savedBy: 'Ines' }
   expect(yard.store.removals.save(ID, 0, { ...READY, check }, stamp).ok).toBe(true)

@@ -1,14 +1,17 @@
 /** What was seen is of one place: after another wall or another address it is looked for, asked and ticked again. Invented. */
-import { beforeEach, expect, test } from 'vitest'
+import { beforeAll, beforeEach, expect, test } from 'vitest'
 import { wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
-import { oneSheet } from './one-sheet.ts'
+import { emptied, oneSheet } from './one-sheet.ts'
 import { DAY, goAt, READY } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000009'
 let yard: Yard
 const { sheet, saved, formOf, save, post, go } = oneSheet(() => yard, ID, '08:00')
-beforeEach(async () => {
+beforeAll(async () => {
   yard = await yardOn(DAY)
+})
+beforeEach(() => {
+  emptied(yard)
   saved({ ...READY, decision: goAt() })
 })
 

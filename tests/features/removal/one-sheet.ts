@@ -8,6 +8,12 @@ import { DAY, PAPER, READY } from './ready.ts'
 
 export type Fields = Record<string, string | string[]>
 
+/** One yard for all tests of a file that write sheets alone: each begins with none, at noon. Opening one takes as long as a page. */
+export function emptied(yard: Yard): void {
+  for (const { id } of yard.store.removals.list()) yard.store.removals.erase(id)
+  yard.setDay(DAY)
+}
+
 /** `yard`: the one of this test. `savedAt`: the hour of `DAY` at which sheets are saved, where a test says none. */
 export function oneSheet(yard: () => Yard, id: string, savedAt = '06:00') {
   const path = `/removals/${id}`

@@ -1,5 +1,5 @@
 /** What is written after a “go”, or as its reason, holds it like what is tapped. Invented. */
-import { beforeEach, describe, expect, test } from 'vitest'
+import { beforeAll, beforeEach, describe, expect, test } from 'vitest'
 import { beforeCut, holds } from '../../../src/features/removal/before-cut.ts'
 import { clearanceProblems } from '../../../src/features/removal/decide.ts'
 import { AS_TOLD } from '../../../src/features/removal/people.ts'
@@ -11,7 +11,7 @@ import { notHere } from '../../../src/features/removal/written.ts'
 import type { Sheet } from '../../../src/records/removal-sheet.ts'
 import { DEFAULT_PROTOCOL } from '../../../src/recovery/index.ts'
 import { formIn, type Yard, yardOn } from '../../support/yard-on.ts'
-import { oneSheet } from './one-sheet.ts'
+import { emptied, oneSheet } from './one-sheet.ts'
 import { but, DAY, goAt, here, PAPER, PHOTO, READY, read, SHOWS, YARD } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000039'
@@ -23,9 +23,10 @@ const site = async (more: Record<string, string | string[]>) => save('site', { .
 const open = () => post('work', { on: DAY, outdoorC: '75', water: 'yes', now: 'openedAt' })
 const ticks = READY.check.done ?? []
 
-beforeEach(async () => {
+beforeAll(async () => {
   yard = await yardOn(DAY)
 })
+beforeEach(() => emptied(yard))
 
 test('the tick for one word does not stand for what is written of it later', async () => {
   const told = { ...READY.job, told: 'Opposite the gas station' }

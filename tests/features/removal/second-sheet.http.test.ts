@@ -1,20 +1,21 @@
 /** Two people at one job, and two sheets of one house: what one of them has said is not passed by unread. Invented. */
-import { beforeEach, describe, expect, test } from 'vitest'
+import { beforeAll, beforeEach, describe, expect, test } from 'vitest'
 import { seenOn } from '../../../src/features/removal/hazards.ts'
 import { readThere } from '../../../src/features/removal/other-sheets.ts'
 import { placeOf } from '../../../src/features/removal/place.ts'
 import type { Sheet } from '../../../src/records/removal-sheet.ts'
 import { wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
-import { type Fields, oneSheet } from './one-sheet.ts'
+import { emptied, type Fields, oneSheet } from './one-sheet.ts'
 import { but, DAY, goAt, PAPER, PHOTO, READY, read } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000009'
 const PATH = `/removals/${ID}`
 let yard: Yard
-beforeEach(async () => {
+beforeAll(async () => {
   yard = await yardOn(DAY)
   await yard.photos.keep(PHOTO)
 })
+beforeEach(() => emptied(yard))
 const { last, sheet, saved: put, formOf, save, post, words } = oneSheet(() => yard, ID, '08:00')
 const saved = (s: Sheet, savedBy = 'Ines', of = ID): void => put(s, savedBy, { of })
 

@@ -1,17 +1,18 @@
 /** At the pages: what a paper says, which price it is, and “is it here?” are tapped, each by itself. Invented. */
-import { beforeEach, describe, expect, test } from 'vitest'
+import { beforeAll, beforeEach, describe, expect, test } from 'vitest'
 import { wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
-import { oneSheet } from './one-sheet.ts'
+import { emptied, oneSheet } from './one-sheet.ts'
 import { but, DAY, PAPER, PHOTO, READY, read } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000009'
 const PATH = `/removals/${ID}`
 let yard: Yard
 const { sheet, saved, formOf, save, words } = oneSheet(() => yard, ID, '08:00')
-beforeEach(async () => {
+beforeAll(async () => {
   yard = await yardOn(DAY)
   await yard.photos.keep(PHOTO)
 })
+beforeEach(() => emptied(yard))
 describe('a clearance', () => {
   const gas = but({ site: { ...READY.site, behind: ['gas'] } })
   const seen = async (): Promise<string> =>

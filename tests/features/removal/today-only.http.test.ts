@@ -1,7 +1,7 @@
 /** What is so today is asked today, and each opening asks anew: yesterday’s “go”, ticks and form open nothing. Invented. */
-import { beforeEach, describe, expect, test } from 'vitest'
+import { beforeAll, beforeEach, describe, expect, test } from 'vitest'
 import { type Yard, yardOn } from '../../support/yard-on.ts'
-import { oneSheet } from './one-sheet.ts'
+import { emptied, oneSheet } from './one-sheet.ts'
 import { DAY, goAt, READY } from './ready.ts'
 
 const PATH = '/removals/019e0000-0000-7000-8000-000000000009'
@@ -12,8 +12,11 @@ const { sheet, saved, formOf, save, post, words, go, open, typed } = oneSheet(
   PATH.slice(10),
   '08:00',
 )
-beforeEach(async () => {
+beforeAll(async () => {
   yard = await yardOn(DAY)
+})
+beforeEach(() => {
+  emptied(yard)
   saved({ ...READY, decision: goAt() })
 })
 const why = { 'withoutGo.why': 'could-not-wait' }

@@ -1,10 +1,10 @@
 /** What was written of a hazard outlives the field it was written in, and each answer is of one thing alone. Invented. */
-import { beforeEach, describe, expect, test } from 'vitest'
+import { beforeAll, beforeEach, describe, expect, test } from 'vitest'
 import { readNotes } from '../../../src/features/removal/notes-read.ts'
 import { placeOf } from '../../../src/features/removal/place.ts'
 import type { Sheet } from '../../../src/records/removal-sheet.ts'
 import { wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
-import { oneSheet } from './one-sheet.ts'
+import { emptied, oneSheet } from './one-sheet.ts'
 import { DAY, GAS_CLEARED, here, PHOTO, READY } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000049'
@@ -25,10 +25,11 @@ const go = async (...more: string[]) => {
 const asked = async (value: string) =>
   (await yard.get(`${PATH}/check`)).text.includes(`name="again.${value}"`)
 
-beforeEach(async () => {
+beforeAll(async () => {
   yard = await yardOn(DAY)
   await yard.photos.keep(PHOTO)
 })
+beforeEach(() => emptied(yard))
 
 describe('words that are deleted', () => {
   const told: Sheet = { ...READY, job: { ...READY.job, told: 'By the gas pipe, my son is allergic' } }
