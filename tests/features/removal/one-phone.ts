@@ -10,7 +10,7 @@ import { CALLED, DAY, READY, SITED, TAPPED } from './ready.ts'
 export type Taps = Record<string, string | readonly string[]>
 export const bodyOf = (fields: Taps): URLSearchParams =>
   new URLSearchParams(Object.entries(fields).flatMap(([name, vs]) => [vs].flat().map((v) => [name, v])))
-export const hidden = (page: string, name: string): string =>
+const hidden = (page: string, name: string): string =>
   new RegExp(`name="${name}" value="([^"]*)"`).exec(page)?.[1] ?? ''
 
 /** `yard`: the one of this test. `by`: who saves where a test says nobody. */
