@@ -1,12 +1,12 @@
 /** Accounts at a removal: who is one person, whose account is new, and whose is closed. Invented people. */
 import { beforeEach, expect, test } from 'vitest'
 import { AS_TOLD } from '../../../src/features/removal/people.ts'
-import { placeOf } from '../../../src/features/removal/place.ts'
 import type { Sheet } from '../../../src/records/removal-sheet.ts'
 import { PASSPHRASE, signInAs } from '../../support/people.ts'
 import { NAMES, type TestYard, testYard } from '../../support/yard-app.ts'
 import { wordsOf } from '../../support/yard-on.ts'
-import { DAY, READY } from './ready.ts'
+import { sheetIn } from './one-phone.ts'
+import { DAY, goAt, READY, unticked } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000009'
 const PATH = `/removals/${ID}`
@@ -16,16 +16,8 @@ beforeEach(async () => {
   await yard.session('operator')
   yard.at(`${DAY}T12:00:00Z`)
 })
-const removals = () => yard.services.store.removals
-const sheet = (): Sheet => removals().get(ID)?.last.sheet ?? READY
-const saved = (s: Sheet): void => {
-  const stamp = { savedAt: `${DAY}T08:00:00.000Z`, savedBy: NAMES.operator }
-  expect(removals().save(ID, removals().get(ID)?.last.version ?? 0, s, stamp).ok).toBe(true)
-}
-const alone: Sheet = {
-  ...READY,
-  check: { ...READY.check, done: READY.check.done?.filter((t) => t !== 'not-alone') ?? [] },
-}
+const { last: sheet, saved, version } = sheetIn(() => yard, ID, { by: NAMES.operator })
+const alone = { ...READY, check: unticked('not-alone') }
 const account = async (name: string, by: string | null = null) => {
   const made = yard.services.people.accounts.make({ name, role: 'beekeeper', by })
   if (!made.ok) throw new Error(name)
@@ -41,8 +33,7 @@ const sign = (by: string) =>
     passphrase: PASSPHRASE,
   })
 const opens = async (): Promise<number> => {
-  const version = String(removals().get(ID)?.last.version)
-  const work = { version, on: DAY, outdoorC: '75', now: 'openedAt', water: 'yes' }
+  const work = { version: String(version()), on: DAY, outdoorC: '75', now: 'openedAt', water: 'yes' }
   return (await yard.post('operator', `${PATH}/work`, work)).status
 }
 
@@ -83,7 +74,7 @@ test('a new account that signed is named on the sheet and in the list, an old on
 
 test('an account that is closed opens nothing: neither what it signed nor its “go”', async () => {
   const id = await account('Bram', 'Ines')
-  const decision: Sheet['decision'] = { is: 'go', by: NAMES.operator, on: DAY, unmet: [], ...placeOf(READY) }
+  const decision: Sheet['decision'] = goAt(undefined, NAMES.operator)
   saved(alone)
   expect((await sign('Bram')).status).toBe(303)
   const signed = { ...sheet(), decision }

@@ -1,18 +1,15 @@
 /** What is told of work is work, whatever field it is told in; and what comes to light on it is answered for. Invented. */
 import { beforeEach, describe, expect, test } from 'vitest'
-import { placeOf } from '../../../src/features/removal/place.ts'
 import type { Sheet } from '../../../src/records/removal-sheet.ts'
 import { INTAKE, wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
 import { oneSheet } from './one-sheet.ts'
-import { DAY, READY } from './ready.ts'
+import { DAY, goAt, READY } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000012'
 const PATH = `/removals/${ID}`
 let yard: Yard
-const { last, sheet, saved } = oneSheet(() => yard, ID)
-const GO: Sheet['decision'] = { is: 'go', by: 'Ines', on: DAY, at: '11:00', unmet: [], ...placeOf(READY) }
-const work = (fields: Record<string, string | string[]>) =>
-  yard.post(`${PATH}/work`, { version: String(last()?.version), on: DAY, ...fields })
+const { last, sheet, saved, words, find, typed: work } = oneSheet(() => yard, ID)
+const GO = goAt('11:00')
 
 beforeEach(async () => {
   yard = await yardOn(DAY)
@@ -42,14 +39,14 @@ describe('work that is told of, where no go stands', () => {
     const fields = { ...LOOKED, note: 'All out and in the crate', 'withoutGo.why': 'could-not-wait' }
     expect((await work(fields)).status).toBe(303)
     expect(sheet().work.withoutGo).toMatchObject({ why: 'could-not-wait', on: DAY })
-    expect(wordsOf((await yard.get(PATH)).text)).toContain('Begun without a “go”')
+    expect(await words()).toContain('Begun without a “go”')
   })
 
   test('what kills in the reason is read like a note, and answered for by whoever gave it', async () => {
     const why = { 'withoutGo.why': 'could-not-wait', 'withoutGo.words': 'hissing gas pipe behind the board' }
     expect((await work({ openedAt: '08:00', ...why })).status).toBe(303)
     expect(sheet().work.withoutGo?.unmet.join(' ')).toContain('Written, and not tapped: gas')
-    expect(wordsOf((await yard.get(`${PATH}/check`)).text)).toContain('Written, and not tapped: gas')
+    expect(await words(`${PATH}/check`)).toContain('Written, and not tapped: gas')
     expect((await work({ openedAt: '08:00', boxedAt: '09:00' })).status).toBe(303)
   })
 
@@ -132,5 +129,62 @@ describe('once it is marked', () => {
 
   test('and before bees come of it', async () => {
     expect((await yard.get(`${PATH}/intake`)).to).toBe(`${PATH}/work#now`)
+  })
+})
+
+describe('times that are typed by hand', () => {
+  test('without a “go” are kept only with a name and a reason, and stay unmet', async () => {
+    saved(READY)
+    for (const said of [
+      { openedAt: '09:00' },
+      { boxedAt: '11:00' },
+      { queen: 'caged' },
+      { 'bees.frames': '5' },
+    ]) {
+      const answer = await work(said)
+      expect(answer.status, JSON.stringify(said)).toBe(422)
+      expect(answer.text).toContain('name="withoutGo.why"')
+      expect(sheet().work).toEqual({})
+    }
+    const why = { 'withoutGo.why': 'could-not-wait' }
+    expect((await work({ openedAt: '09:00', boxedAt: '11:00', ...why })).status).toBe(303)
+    expect(sheet().work.withoutGo).toMatchObject({
+      why: 'could-not-wait',
+      by: 'Ines',
+      on: DAY,
+      at: '12:00',
+    })
+    for (const page of [PATH, '/removals'])
+      expect(await words(page), page).toMatch(
+        /Begun without a “go”.*It could not wait \(Ines, 2026-06-12 12:00\)/,
+      )
+    await yard.post('/intake', { ...INTAKE, on: DAY, otherJob: 'yes' })
+    expect(await words('/')).toContain('1 removal was begun without a “go”')
+    // A go that is decided afterwards does not unsay it, nor does another save.
+    await work({ openedAt: '09:10', boxedAt: '11:00' })
+    expect(sheet().work.withoutGo?.why).toBe('could-not-wait')
+  })
+
+  test('need no reason on the day of a “Go” that stands; over gas that came to light they do', async () => {
+    const times = { openedAt: '11:00', water: 'yes', outdoorC: '75' }
+    saved({ ...READY, decision: goAt() })
+    await find('gas')
+    expect((await work(times)).status).toBe(422)
+    expect(sheet().work.openedAt).toBeUndefined()
+    const other = oneSheet(() => yard, ID.replace(/2$/, '4'))
+    other.saved({ ...READY, decision: goAt() })
+    yard.setDay('2026-06-13')
+    const late = (more: object) => other.typed({ ...times, ...more })
+    expect((await late({})).status, 'the day that stood in the form answers for nothing').toBe(422)
+    expect((await late({ 'withoutGo.why': 'that-day' })).status, 'written up the day after').toBe(303)
+    expect(other.sheet().work.withoutGo).toBeUndefined()
+  })
+
+  test('who came, looked and left has begun nothing', async () => {
+    saved(READY)
+    expect((await work({ arrivedAt: '09:00', leftAt: '10:00' })).status).toBe(303)
+    const { text } = await yard.get(PATH)
+    expect(text).not.toContain('Begun without')
+    expect(text).not.toContain('Log the intake')
   })
 })

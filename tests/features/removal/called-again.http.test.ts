@@ -1,10 +1,9 @@
 /** They called again: whether anything was opened is tapped, and what was opened has a sheet of its own. Invented. */
 import { beforeEach, describe, expect, test } from 'vitest'
-import { placeOf } from '../../../src/features/removal/place.ts'
 import type { Sheet } from '../../../src/records/removal-sheet.ts'
 import { wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
 import { oneSheet } from './one-sheet.ts'
-import { DAY, READY } from './ready.ts'
+import { DAY, goAt, READY } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000051'
 const LATER = '2026-06-30'
@@ -14,7 +13,7 @@ const DONE: Sheet = {
   ...READY,
   job: { ...READY.job, phone: '555 0142 77' },
   site: { ...READY.site, surface: 'siding' },
-  decision: { is: 'go', by: 'Ines', on: DAY, at: '08:00', unmet: [], ...placeOf(READY) },
+  decision: goAt('08:00'),
   work: { on: DAY, openedAt: '08:30', boxedAt: '10:00', underGo: { by: 'Ines', on: DAY, at: '08:30' } },
 }
 const called = (fields: Record<string, string>) =>

@@ -4,10 +4,10 @@ import { placeOf } from '../../../src/features/removal/place.ts'
 import type { Sheet } from '../../../src/records/removal-sheet.ts'
 import { type TestYard, testYard } from '../../support/yard-app.ts'
 import { wordsOf } from '../../support/yard-on.ts'
-import { DAY, GAS_CLEARED, PHOTO, READY } from './ready.ts'
+import { DAY, GAS_CLEARED, goAt, PHOTO, READY } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000009'
-const go: Sheet['decision'] = { is: 'go', by: 'Odalys', on: DAY, at: '11:00', unmet: [], ...placeOf(READY) }
+const go: Sheet['decision'] = goAt('11:00', 'Odalys')
 const gas: Sheet = {
   ...GAS_CLEARED,
   check: {

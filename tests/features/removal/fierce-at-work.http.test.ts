@@ -1,8 +1,8 @@
 /** How they behave, tapped under the work, counts like what was said at the call, until they are in the box. Invented. */
-import { beforeEach, describe, expect, test } from 'vitest'
+import { beforeAll, beforeEach, describe, expect, test } from 'vitest'
 import { NOT_OPENED } from '../../../src/features/removal/fields.ts'
 import { wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
-import { oneSheet } from './one-sheet.ts'
+import { emptied, oneSheet } from './one-sheet.ts'
 import { DAY, READY } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000065'
@@ -18,8 +18,11 @@ const found = () =>
     .site.noted?.filter((n) => n.what === 'fierce')
     .map((n) => n.is)
 
-beforeEach(async () => {
+beforeAll(async () => {
   yard = await yardOn(DAY)
+})
+beforeEach(() => {
+  emptied(yard)
   saved(CALM)
 })
 

@@ -1,16 +1,15 @@
 /** What head and list say of a job is so: no “Go” over heat that was saved, over gas found at work, or over another hour. Invented. */
 import { beforeEach, describe, expect, test } from 'vitest'
-import { placeOf } from '../../../src/features/removal/place.ts'
 import type { Sheet } from '../../../src/records/removal-sheet.ts'
 import { formIn, wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
 import { oneSheet } from './one-sheet.ts'
-import { DAY, here, READY, swarmAt, TAPPED } from './ready.ts'
+import { DAY, goAt, here, READY, swarmAt, TAPPED } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000019'
 const PATH = `/removals/${ID}`
 const NEXT = '2026-06-13'
 let yard: Yard
-const { last, sheet, post, words } = oneSheet(() => yard, ID, '08:00')
+const { last, sheet, post, words, formOf } = oneSheet(() => yard, ID, '08:00')
 const saved = (s: Sheet): void => {
   const stamp = { savedAt: `${sheet().check.doneOn ?? DAY}T08:00:00.000Z`, savedBy: 'Ines' }
   expect(yard.store.removals.save(ID, last()?.version ?? 0, s, stamp).ok).toBe(true)
@@ -25,11 +24,11 @@ beforeEach(async () => {
   saved({
     ...READY,
     check: { ...READY.check, tickedAt: '08:00' },
-    decision: { is: 'go', by: 'Ines', on: DAY, at: '08:00', unmet: [], ...placeOf(READY) },
+    decision: goAt('08:00'),
   })
 })
 const foundGas = async (): Promise<void> => {
-  const form = formIn((await yard.get(`${PATH}/site`)).text)
+  const form = await formOf('site')
   expect((await yard.post(`${PATH}/site`, { ...form, behind: ['gas', 'insulation'] })).status).toBe(303)
 }
 
@@ -129,7 +128,7 @@ describe('a job that was put off', () => {
   })
 
   test('heat typed today is of today, and the planned day is said to be the planned one', async () => {
-    const form = formIn((await yard.get(`${PATH}/check`)).text)
+    const form = await formOf('check')
     const { cutMm: _, vacuum: __, ...tapped } = TAPPED
     const site = { temper: '2', africanized: 'no' }
     const answer = await yard.post(`${PATH}/check`, { ...form, ...tapped, ...site, hottestC: '78' })

@@ -4,21 +4,15 @@ import { placeOf } from '../../../src/features/removal/place.ts'
 import type { Sheet } from '../../../src/records/removal-sheet.ts'
 import { formIn, INTAKE, wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
 import { oneSheet } from './one-sheet.ts'
-import { DAY, READY, swarmAt, TAPPED } from './ready.ts'
+import { DAY, goAt, READY, swarmAt, TAPPED } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000023'
 const PATH = `/removals/${ID}`
 let yard: Yard
-const { last, sheet, saved, formOf, words } = oneSheet(() => yard, ID)
+const { sheet, saved, formOf, words, save, post } = oneSheet(() => yard, ID)
 const work = (fields: Record<string, string | string[]>) =>
-  yard.post(`${PATH}/work`, {
-    version: String(last()?.version),
-    on: DAY,
-    outdoorC: '75',
-    water: 'yes',
-    ...fields,
-  })
-const GO = { is: 'go' as const, by: 'Ines', on: DAY, at: '08:00', unmet: [], ...placeOf(READY) }
+  post('work', { on: DAY, outdoorC: '75', water: 'yes', ...fields })
+const GO = goAt('08:00')
 const BLANK: Sheet = { ...READY, check: {} }
 
 beforeEach(async () => {
@@ -79,7 +73,7 @@ describe('under a go', () => {
 
   test('a box that is logged for it all the same marks it', async () => {
     expect((await work({ now: 'openedAt' })).status).toBe(303)
-    expect((await yard.post(`${PATH}/check`, { ...(await formOf('check')), is: 'wait' })).status).toBe(303)
+    expect((await save('check', { is: 'wait' })).status).toBe(303)
     const box = { ...INTAKE, id: ID, on: DAY, 'removal.removedOn': DAY }
     expect((await yard.post(`${PATH}/intake`, box)).status).toBe(303)
     expect(sheet().work.withoutGo).toBeDefined()
@@ -106,9 +100,7 @@ test('another one’s “Wait” is gone over with a word, whether they gave one
   expect(bare.status).toBe(422)
   expect(wordsOf(bare.text)).toContain('Bram tapped “Wait”')
   const reason = 'Bram has found his gloves'
-  expect((await yard.post(`${PATH}/check`, { ...(await formOf('check')), ...TAPPED, reason })).status).toBe(
-    303,
-  )
+  expect((await save('check', { ...TAPPED, reason })).status).toBe(303)
 })
 
 test('while it is open, an hour that was forecast over the limit is said when it comes', async () => {

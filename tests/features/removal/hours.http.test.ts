@@ -1,24 +1,16 @@
 /** A “go” has an hour, and a job has days: whatever is begun rests on a look of the last three hours (judgement). Invented. */
 import { beforeEach, describe, expect, test } from 'vitest'
-import { placeOf } from '../../../src/features/removal/place.ts'
 import type { Sheet } from '../../../src/records/removal-sheet.ts'
 import { INTAKE, wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
 import { oneSheet } from './one-sheet.ts'
-import { DAY, READY, TAPPED } from './ready.ts'
+import { DAY, goAt, READY, TAPPED } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000009'
 const PATH = `/removals/${ID}`
 const NEXT = '2026-06-13'
 let yard: Yard
 const { last, sheet, saved, post, words } = oneSheet(() => yard, ID)
-const go = (at: string): Sheet['decision'] => ({
-  is: 'go',
-  by: 'Ines',
-  on: DAY,
-  at,
-  unmet: [],
-  ...placeOf(READY),
-})
+const go = (at: string): Sheet['decision'] => goAt(at, 'Ines')
 const work = (fields: Record<string, string | string[]>) =>
   post('work', { on: DAY, outdoorC: '75', water: 'yes', ...fields })
 const decide = (day: string) =>

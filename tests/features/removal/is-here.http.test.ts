@@ -1,9 +1,9 @@
 /** “It is here”, “It is so”, “Another one”: what was answered is on the sheet, and does not come back untapped. Invented. */
-import { beforeEach, describe, expect, test } from 'vitest'
+import { beforeAll, beforeEach, describe, expect, test } from 'vitest'
 import { readNotes } from '../../../src/features/removal/notes-read.ts'
 import type { Sheet } from '../../../src/records/removal-sheet.ts'
 import { formIn, type Yard, yardOn } from '../../support/yard-on.ts'
-import { oneSheet } from './one-sheet.ts'
+import { emptied, oneSheet } from './one-sheet.ts'
 import { DAY, GAS_CLEARED, PHOTO, READY, read } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000066'
@@ -21,9 +21,12 @@ const theirs = (more: Partial<Sheet>): Sheet => ({
 })
 const waits: Sheet['decision'] = { is: 'wait', by: 'Bram', on: DAY, at: '09:00', reason: HISS, unmet: [] }
 
-beforeEach(async () => {
+beforeAll(async () => {
   yard = await yardOn(DAY)
   await yard.photos.keep(PHOTO)
+})
+beforeEach(() => {
+  emptied(yard)
   saved(READY)
 })
 

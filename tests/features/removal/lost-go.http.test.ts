@@ -3,10 +3,9 @@
  * first tap (three hours, judgement). One person in haste, over the app as it is. Invented.
  */
 import { beforeEach, describe, expect, test } from 'vitest'
-import { placeOf } from '../../../src/features/removal/place.ts'
 import { INTAKE, wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
 import { type Fields, oneSheet } from './one-sheet.ts'
-import { DAY, READY, TAPPED } from './ready.ts'
+import { DAY, goAt, READY, TAPPED } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000009'
 const OTHER = ID.replace(/9$/, '8')
@@ -40,7 +39,7 @@ const plain = { ...INTAKE, id: OTHER, 'removal.type': 'wall', 'removal.site': ''
 
 beforeEach(async () => {
   yard = await yardOn(DAY)
-  const decision = { is: 'go' as const, by: 'Ines', on: DAY, at: '06:10', unmet: [], ...placeOf(READY) }
+  const decision = goAt('06:10')
   saved({ ...READY, check: { ...READY.check, tickedAt: '06:10' }, decision })
 })
 

@@ -1,23 +1,18 @@
 /** Another box of a job, logged through a phone, with signal or without: it is of that job, and marks it as by the server’s form. Invented. */
 import { beforeEach, expect, test } from 'vitest'
-import { placeOf } from '../../../src/features/removal/place.ts'
-import { EMPTY_SHEET, type Sheet } from '../../../src/records/removal-sheet.ts'
-import { down, good, type Phone, phoneIn } from '../../support/phone.ts'
+import type { Sheet } from '../../../src/records/removal-sheet.ts'
+import type { Phone } from '../../support/phone.ts'
 import { type TestYard, testYard } from '../../support/yard-app.ts'
 import { formIn, INTAKE } from '../../support/yard-on.ts'
-import { DAY, READY } from './ready.ts'
+import { phoneAtNoon, sheetIn } from './one-phone.ts'
+import { DAY, goAt, READY } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000081'
 const PATH = `/removals/${ID}`
 let yard: TestYard
 let phone: Phone
-const removals = () => yard.services.store.removals
-const last = (): Sheet => removals().get(ID)?.last.sheet ?? EMPTY_SHEET
-const saved = (s: Sheet, savedBy = 'Bram'): void => {
-  const stamp = { savedAt: `${DAY}T08:00:00.000Z`, savedBy }
-  expect(removals().save(ID, removals().get(ID)?.last.version ?? 0, s, stamp).ok).toBe(true)
-}
-const GO: Sheet['decision'] = { is: 'go', by: 'Bram', on: DAY, at: '07:00', unmet: [], ...placeOf(READY) }
+const { removals, last, saved } = sheetIn(() => yard, ID)
+const GO: Sheet['decision'] = goAt('07:00', 'Bram')
 const BOXED: Sheet = {
   ...READY,
   decision: GO,
@@ -38,13 +33,7 @@ async function box(tag: string, path: string): Promise<string> {
     colony: tag,
     id: String(id),
   }
-  const body = new URLSearchParams(
-    Object.entries(fields).flatMap(([n, vs]) => [vs].flat().map((v) => [n, v])),
-  )
-  const answer = await phone.syncService.form(
-    new Request(`http://yard.test${path}`, { method: 'POST', body }),
-  )
-  expect(answer?.status).toBe(303)
+  expect((await phone.post(path, fields)).status).toBe(303)
   return String(id)
 }
 
@@ -52,9 +41,7 @@ beforeEach(async () => {
   yard = testYard({ day: DAY })
   await yard.session('beekeeper')
   saved(BOXED)
-  phone = phoneIn(yard, 'beekeeper')
-  phone.at(`${DAY}T12:00:00Z`)
-  await signal()
+  phone = await phoneAtNoon(yard)
 })
 
 test('two boxes of one job, logged without signal, are both of it, on the phone and once sent', async () => {
@@ -76,11 +63,7 @@ test('two boxes of one job, logged without signal, are both of it, on the phone 
 test('two phones that log one more each lose neither', async () => {
   await box('Q-41', '/intake')
   await signal()
-  const other = phoneIn(yard, 'operator')
-  other.at(`${DAY}T12:00:00Z`)
-  other.network(good)
-  await other.syncService.send()
-  other.network(down)
+  const other = await phoneAtNoon(yard, { role: 'operator' })
   const mine = await box('Q-42', `${PATH}/intake`)
   const held = phone
   phone = other

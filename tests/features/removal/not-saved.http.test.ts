@@ -2,13 +2,13 @@
  * A form that is not saved, for a slip of the thumb or because somebody else saved it meanwhile, loses nothing that can kill, and no
  * “go” stands over what was typed into it. Invented.
  */
-import { beforeEach, describe, expect, test } from 'vitest'
+import { beforeAll, beforeEach, describe, expect, test } from 'vitest'
 import { placeOf } from '../../../src/features/removal/place.ts'
 import type { Sheet } from '../../../src/records/removal-sheet.ts'
 import { hasBegun } from '../../../src/records/visit.ts'
 import { formIn, wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
-import { type Fields, oneSheet } from './one-sheet.ts'
-import { DAY, READY, TAPPED } from './ready.ts'
+import { emptied, type Fields, oneSheet } from './one-sheet.ts'
+import { DAY, goAt, READY, TAPPED } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000039'
 const PATH = `/removals/${ID}`
@@ -31,9 +31,12 @@ const begun = async (): Promise<boolean> => {
   return hasBegun(sheet())
 }
 
-beforeEach(async () => {
+beforeAll(async () => {
   yard = await yardOn(DAY)
   await yard.account('Bram')
+})
+beforeEach(() => {
+  emptied(yard)
   saved({ ...READY, check: { ...READY.check, tickedAt: '11:50' } })
 })
 
@@ -156,7 +159,7 @@ describe('refused because it was saved by somebody else meanwhile', () => {
   })
 })
 
-const BRAM: Sheet['decision'] = { is: 'go', by: 'Bram', on: DAY, at: '11:50', unmet: [], ...placeOf(READY) }
+const BRAM: Sheet['decision'] = goAt('11:50', 'Bram')
 const status = async (part: Part, form: Fields): Promise<number> => (await post(part, form)).status
 const opened = async (): Promise<number> =>
   status('work', { ...(await open('work')), outdoorC: '75', water: 'yes', now: 'openedAt' })

@@ -1,50 +1,39 @@
 /** What this server cannot have seen: hours of a wrong clock, ticks of no hour, one person at two jobs, an account that decides no more. Invented. */
-import { beforeEach, describe, expect, test } from 'vitest'
+import { beforeAll, beforeEach, describe, expect, test } from 'vitest'
 import { placeOf } from '../../../src/features/removal/place.ts'
 import type { Sheet } from '../../../src/records/removal-sheet.ts'
 import { down, good, phoneIn } from '../../support/phone.ts'
 import { NAMES, type TestYard, testYard } from '../../support/yard-app.ts'
 import { wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
-import { DAY, READY, TAPPED } from './ready.ts'
+import { emptied, oneSheet } from './one-sheet.ts'
+import { DAY, goAt, READY, TAPPED, unticked } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000013'
 const OTHER = ID.replace(/3$/, '4')
 const PATH = `/removals/${ID}`
 let yard: Yard
-const last = (id = ID) => yard.store.removals.get(id)?.last
-const sheet = (id = ID): Sheet => last(id)?.sheet ?? READY
-const saved = (s: Sheet, by = 'Ines', id = ID, at = '08:00'): void => {
-  const stamp = { savedAt: `${DAY}T${at}:00.000Z`, savedBy: by }
-  expect(yard.store.removals.save(id, last(id)?.version ?? 0, s, stamp).ok).toBe(true)
-}
-const go = (at: string, by = 'Ines'): Sheet['decision'] => ({
-  is: 'go',
-  by,
-  on: DAY,
-  at,
-  unmet: [],
-  ...placeOf(READY),
-})
+const { last, sheet: own, saved: put, words, post: part } = oneSheet(() => yard, ID, '08:00')
+const sheet = (id = ID): Sheet => last(id)?.sheet ?? own()
+const saved = (s: Sheet, by = 'Ines', of = ID, at = '08:00'): void => put(s, by, { of, at })
 const ticked = (at: string): Sheet => ({ ...READY, check: { ...READY.check, tickedAt: at } })
-const without = (tick: string, at: string): Sheet['check'] => ({
-  ...READY.check,
-  done: READY.check.done?.filter((t) => t !== tick) ?? [],
-  tickedAt: at,
-})
+const without = (tick: string, at: string) => ({ ...unticked(tick), tickedAt: at })
 const send = (
   s: Sheet,
   { base = last()?.version ?? 0, now = undefined as string | undefined, id = ID } = {},
 ) => yard.send('/removals/sync', { id, base, over: false, sheet: s, ...(now === undefined ? {} : { now }) })
 const OPENED: Sheet['work'] = { on: DAY, openedAt: '10:20', outdoorC: 24, water: true }
 
-beforeEach(async () => {
+beforeAll(async () => {
   yard = await yardOn(DAY)
+})
+beforeEach(() => {
+  emptied(yard)
   yard.setDay(DAY, '10:30')
 })
 
 describe('a phone whose clock has jumped', () => {
   const AHEAD = `${DAY}T12:30:00.000Z`
-  const mine: Sheet = { ...ticked('10:05'), decision: go('10:06') }
+  const mine: Sheet = { ...ticked('10:05'), decision: goAt('10:06') }
   beforeEach(() => {
     saved(READY)
     // Taken off at half past nine; the phone ticked at five past eight, and says five past ten.
@@ -56,7 +45,7 @@ describe('a phone whose clock has jumped', () => {
     expect(sheet().check.done).not.toContain('not-alone')
     expect(sheet().check.tickedAt).toBe('09:30')
     expect(sheet().decision?.fell).toMatchObject({ because: 'clock' })
-    const page = wordsOf((await yard.get(PATH)).text)
+    const page = await words()
     expect(page).toContain('a phone whose clock was wrong')
     expect(page).not.toContain('Nothing on this list is unmet')
   })
@@ -119,9 +108,8 @@ test('a phone says by which clock it wrote, though it has heard the right one si
 
 describe('a temperature of the moment', () => {
   const arrived = { on: DAY, arrivedAt: '10:30', outdoorC: '75', water: 'yes', shownOn: DAY }
-  const post = (fields: Record<string, string>) =>
-    yard.post(`${PATH}/work`, { version: String(last()?.version), ...fields })
-  beforeEach(() => saved({ ...ticked('10:20'), decision: go('10:25') }))
+  const post = (fields: Record<string, string>) => part('work', fields)
+  beforeEach(() => saved({ ...ticked('10:20'), decision: goAt('10:25') }))
 
   test('is none in a form that lay open for over an hour: it is asked, and opened with the next', async () => {
     yard.setDay(DAY, '11:40')
@@ -183,7 +171,7 @@ describe('an account that decides no more', () => {
     await one.session('operator')
     await one.session('beekeeper')
     const stamp = { savedAt: `${DAY}T08:00:00.000Z`, savedBy: NAMES.operator }
-    one.services.store.removals.save(ID, 0, { ...READY, decision: go('11:00', NAMES.beekeeper) }, stamp)
+    one.services.store.removals.save(ID, 0, { ...READY, decision: goAt('11:00', NAMES.beekeeper) }, stamp)
     const id = one.services.people.accounts.byName(NAMES.beekeeper)?.id ?? ''
     return { id, yard: one }
   }
@@ -223,7 +211,7 @@ describe('an account that decides no more', () => {
 
 describe('ticks of no hour', () => {
   test('are not fresh: nothing is opened on a go over them', async () => {
-    expect((await send({ ...READY, decision: go('10:29') }, { base: 0 })).status).toBe(200)
+    expect((await send({ ...READY, decision: goAt('10:29') }, { base: 0 })).status).toBe(200)
     const work = { version: String(last()?.version), on: DAY, outdoorC: '75', water: 'yes', now: 'openedAt' }
     const opened = await yard.post(`${PATH}/work`, work)
     expect(opened.status).toBe(422)
@@ -231,32 +219,32 @@ describe('ticks of no hour', () => {
   })
 
   test('nor begun with them', async () => {
-    const begun: Sheet = { ...READY, decision: go('10:15'), work: OPENED }
+    const begun: Sheet = { ...READY, decision: goAt('10:15'), work: OPENED }
     expect((await send(begun, { base: 0 })).text).toContain('begun without a “go”')
-    const hours: Sheet = { ...ticked('10:10'), decision: go('10:15'), work: OPENED }
+    const hours: Sheet = { ...ticked('10:10'), decision: goAt('10:15'), work: OPENED }
     expect((await send(hours, { base: 0 })).status).toBe(200)
   })
 
   test('keep the hour that they had here', async () => {
     saved(ticked('10:00'))
-    expect((await send({ ...READY, decision: go('10:20') })).status).toBe(200)
+    expect((await send({ ...READY, decision: goAt('10:20') })).status).toBe(200)
     expect(sheet().check.tickedAt).toBe('10:00')
   })
 })
 
 describe('one person at two jobs', () => {
   const there: Sheet = { ...READY, job: { ...READY.job, name: 'Edgar Quill', address: '9 Other Lane' } }
-  const begun: Sheet = { ...ticked('10:10'), decision: go('10:15'), work: OPENED }
+  const begun: Sheet = { ...ticked('10:10'), decision: goAt('10:15'), work: OPENED }
 
   test('who has opened one opens none elsewhere by a phone: it is kept, and marked', async () => {
-    saved({ ...there, decision: go('09:00'), work: { ...OPENED, openedAt: '09:10' } }, 'Ines', OTHER)
+    saved({ ...there, decision: goAt('09:00'), work: { ...OPENED, openedAt: '09:10' } }, 'Ines', OTHER)
     expect((await send(begun, { base: 0 })).status).toBe(200)
     expect(sheet().work.withoutGo?.why).toBe('sent-later')
   })
 
   test('nor with the button, nor by a phone, on a “go” of before', async () => {
-    saved({ ...there, decision: go('09:00'), work: { ...OPENED, openedAt: '09:10' } }, 'Ines', OTHER)
-    saved({ ...ticked('10:10'), decision: go('10:15') })
+    saved({ ...there, decision: goAt('09:00'), work: { ...OPENED, openedAt: '09:10' } }, 'Ines', OTHER)
+    saved({ ...ticked('10:10'), decision: goAt('10:15') })
     const work = { version: String(last()?.version), on: DAY, outdoorC: '75', water: 'yes', now: 'openedAt' }
     const barred = await yard.post(`${PATH}/work`, work)
     expect(barred.status).toBe(422)
@@ -277,7 +265,7 @@ describe('one person at two jobs', () => {
       ...placeOf(READY),
     }
     const check = { ...without('not-alone', '10:10'), seconds: [stays] }
-    saved({ ...READY, check, decision: go('10:12', 'Bram') }, 'Bram')
+    saved({ ...READY, check, decision: goAt('10:12', 'Bram') }, 'Bram')
     const opened: Sheet = { ...sheet(), work: { ...OPENED, underGo: { by: 'Ines', on: DAY, at: '10:20' } } }
     expect((await send(opened)).status).toBe(200)
     expect(sheet().work.withoutGo?.why).toBe('sent-later')

@@ -1,24 +1,25 @@
 /** Notes in words that no list knows: each was written, and “go” was had over it, by somebody in a hurry. Invented. */
-import { beforeEach, expect, test } from 'vitest'
+import { beforeAll, beforeEach, expect, test } from 'vitest'
 import { readNotes } from '../../../src/features/removal/notes-read.ts'
 import type { Sheet } from '../../../src/records/removal-sheet.ts'
-import { formIn, wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
-import { oneSheet } from './one-sheet.ts'
+import { wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
+import { emptied, oneSheet } from './one-sheet.ts'
 import { DAY, READY } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000052'
 const PATH = `/removals/${ID}`
 let yard: Yard
-const { sheet, saved, save } = oneSheet(() => yard, ID, '08:00')
+const { sheet, saved, save, formOf } = oneSheet(() => yard, ID, '08:00')
 const SECOND = { item: 'kit', by: 'Bram', on: DAY, of: 'Veil' }
 const go = async (...more: string[]) => {
-  const typed = formIn((await yard.get(`${PATH}/check`)).text)
+  const typed = await formOf('check')
   return save('check', { done: [...(typed.done ?? []), ...more], is: 'go' })
 }
 
-beforeEach(async () => {
+beforeAll(async () => {
   yard = await yardOn(DAY)
 })
+beforeEach(() => emptied(yard))
 
 test.each<[string, Partial<Sheet['job']>, Partial<Sheet['site']>]>([
   ['somebody allergic', {}, { bystandersNote: 'boy across the street carries a pen' }],
@@ -82,7 +83,7 @@ test('why it was to wait is read before the next “go”, which answers it; a �
   const told = readNotes(sheet())
   await save('check', waits)
   const over = { is: 'go', reason: 'It was the old fridge' }
-  const typed = formIn((await yard.get(`${PATH}/check`)).text)
+  const typed = await formOf('check')
   const tap = (read: string) => save('check', { ...over, done: [...(typed.done ?? []), read] })
   expect((await tap(told)).status).toBe(422)
   expect((await tap(readNotes(sheet()))).status).toBe(303)

@@ -1,11 +1,12 @@
 /** Notes of another sheet, and what is tapped as “It is here”, on a phone without signal, and on the server afterwards. Invented. */
 import { beforeEach, expect, test } from 'vitest'
 import { readThere } from '../../../src/features/removal/other-sheets.ts'
-import { EMPTY_SHEET, type Sheet } from '../../../src/records/removal-sheet.ts'
-import { type Phone, phoneIn, wordsOf } from '../../support/phone.ts'
+import type { Sheet } from '../../../src/records/removal-sheet.ts'
+import { type Phone, wordsOf } from '../../support/phone.ts'
 import { type TestYard, testYard } from '../../support/yard-app.ts'
 import { formIn } from '../../support/yard-on.ts'
-import { DAY, READY } from './ready.ts'
+import { phoneAtNoon, sheetIn, sheetOn, type Taps } from './one-phone.ts'
+import { DAY, READY, TAPPED } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000063'
 const OTHER = '019e0000-0000-7000-8000-000000000064'
@@ -13,26 +14,13 @@ const PATH = `/removals/${ID}`
 const TOLD = 'deep well under the planks'
 let yard: TestYard
 let phone: Phone
-const removals = () => yard.services.store.removals
-const last = (id = ID): Sheet => removals().get(id)?.last.sheet ?? EMPTY_SHEET
-const saved = (s: Sheet, id = ID): void => {
-  const stamp = { savedAt: `${DAY}T08:00:00.000Z`, savedBy: 'Bram' }
-  expect(removals().save(id, removals().get(id)?.last.version ?? 0, s, stamp).ok).toBe(true)
-}
+const { last, saved: put } = sheetIn(() => yard, ID)
+const saved = (s: Sheet, of = ID): void => put(s, 'Bram', of)
+const phoned = sheetOn(() => phone, ID)
+const tap = async (part: string, fields: Taps) => (await phoned.tap(part, fields)).status
 const signal = () => phone.signal()
-const tap = async (part: string, fields: Record<string, string | readonly string[]>) => {
-  const page = await phone.open(`${PATH}/${part}`)
-  const hidden = (name: string): string => new RegExp(`name="${name}" value="([^"]*)"`).exec(page)?.[1] ?? ''
-  const all = { version: hidden('version'), shownOn: DAY, shownAt: hidden('shownAt'), ...fields }
-  const body = new URLSearchParams(
-    Object.entries(all).flatMap(([name, v]) => [v].flat().map((x) => [name, x])),
-  )
-  const init = { method: 'POST', body }
-  return (await phone.syncService.form(new Request(`http://yard.test${PATH}/${part}`, init)))?.status
-}
-const CHECK = { hottestC: '75', cutMm: '3/4', vacuum: 'bee-vacuum', wires: 'none' }
-const decide = (more: Record<string, string | readonly string[]> = {}, ...ticks: string[]) =>
-  tap('check', { ...CHECK, done: [...(READY.check.done ?? []), ...ticks], is: 'go', ...more })
+const decide = (more: Taps = {}, ...ticks: string[]) =>
+  tap('check', { ...TAPPED, done: [...TAPPED.done, ...ticks], ...more })
 const theirs = (more: Partial<Sheet>): Sheet => ({
   ...READY,
   ...more,
@@ -44,8 +32,7 @@ beforeEach(async () => {
   await yard.session('operator')
   await yard.session('beekeeper')
   saved({ ...READY, job: { ...READY.job, plannedOn: DAY } })
-  phone = phoneIn(yard, 'beekeeper')
-  phone.at(`${DAY}T12:00:00Z`)
+  phone = await phoneAtNoon(yard, { heard: false })
 })
 
 test('it asks for the notes of the sheet that it keeps', async () => {
@@ -72,10 +59,7 @@ test('“It is here” stands on the phone, and in the yard’s book, with who f
   saved(theirs({ site: { ...READY.site, behind: ['gas'] }, job: { plannedOn: DAY } }), OTHER)
   await signal()
   expect(await decide({ [`again.not-there:gas:${OTHER}`]: 'here' })).toBe(422)
-  expect((await (await phone.database()).get('sheets', ID))?.mine?.sheet.site.behind).toEqual([
-    'insulation',
-    'gas',
-  ])
+  expect((await phoned.mine())?.sheet.site.behind).toEqual(['insulation', 'gas'])
   await signal()
   expect(last().site.behind).toEqual(['insulation', 'gas'])
   const [line] = last().site.noted ?? []

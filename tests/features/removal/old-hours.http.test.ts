@@ -1,14 +1,13 @@
 /** A forecast is of hours that are still to come, and of the day it was looked at for. Invented. */
-import { beforeEach, describe, expect, test } from 'vitest'
-import { formIn, wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
-import { oneSheet } from './one-sheet.ts'
+import { beforeAll, beforeEach, describe, expect, test } from 'vitest'
+import { wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
+import { emptied, oneSheet } from './one-sheet.ts'
 import { DAY, READY, TAPPED } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000011'
-const PATH = `/removals/${ID}`
 const NEXT = '2026-06-13'
 let yard: Yard
-const { last, sheet, post } = oneSheet(() => yard, ID)
+const { last, sheet, post, formOf, words } = oneSheet(() => yard, ID)
 const HOURS = Object.fromEntries(
   [
     ['06:00', '64'],
@@ -24,8 +23,11 @@ const { hottestC: _, ...ANSWERS } = TAPPED
 const decide = (day: string, fields: Record<string, string | string[]>) =>
   post('check', { shownOn: day, on: day, ...ANSWERS, ...fields })
 
-beforeEach(async () => {
+beforeAll(async () => {
   yard = await yardOn(DAY)
+})
+beforeEach(() => {
+  emptied(yard)
   const { on: _o, hours: _h, from: _f, until: _u, ...check } = READY.check
   const stamp = { savedAt: `${DAY}T06:00:00.000Z`, savedBy: 'Ines' }
   expect(yard.store.removals.save(ID, 0, { ...READY, check }, stamp).ok).toBe(true)
@@ -42,7 +44,7 @@ describe('hours that are over', () => {
     expect(sheet().decision).toBeUndefined()
     // The sheet says itself what comes.
     expect((await decide(DAY, { ...morning, until: '16:00' })).status).toBe(422)
-    expect(wordsOf((await yard.get(PATH)).text)).toContain('over the limit')
+    expect(await words()).toContain('over the limit')
   })
 
   test('count until they are over', async () => {
@@ -98,7 +100,7 @@ describe('the hours of yesterday', () => {
   })
 
   test('come blank with their day', async () => {
-    const shown = formIn((await yard.get(`${PATH}/check`)).text)
+    const shown = await formOf('check')
     for (const name of ['on', 'from', 'until', 'hottestC', 'hours.0.c', 'hours.3.c'])
       expect(shown[name], name).toEqual([''])
   })

@@ -1,10 +1,11 @@
 /** One phone in two hands at a removal: what one person found and has not sent is missed by nobody, and lost by no tap. Invented. */
 import { beforeEach, describe, expect, test } from 'vitest'
 import type { Role } from '../../../src/people/index.ts'
-import { EMPTY_SHEET, type Sheet } from '../../../src/records/removal-sheet.ts'
-import { type Phone, phoneIn, wordsOf } from '../../support/phone.ts'
+import type { Sheet } from '../../../src/records/removal-sheet.ts'
+import { type Phone, wordsOf } from '../../support/phone.ts'
 import { type TestYard, testYard } from '../../support/yard-app.ts'
-import { DAY, PHOTO, READY } from './ready.ts'
+import { phoneAtNoon, sheetIn, sheetOn, type Taps } from './one-phone.ts'
+import { DAY, PHOTO, READY, SITED, TAPPED } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000071'
 const PATH = `/removals/${ID}`
@@ -16,50 +17,11 @@ const KILLS = `Something that can kill waits here and reaches nobody: ${WHAT}. B
 const KEY = 'Key under the pot'
 let yard: TestYard
 let phone: Phone
-const removals = () => yard.services.store.removals
-const last = (): Sheet => removals().get(ID)?.last.sheet ?? EMPTY_SHEET
-const saved = (s: Sheet, savedBy = 'Bram'): void => {
-  const stamp = { savedAt: `${DAY}T08:00:00.000Z`, savedBy }
-  expect(removals().save(ID, removals().get(ID)?.last.version ?? 0, s, stamp).ok).toBe(true)
-}
+const { last, saved } = sheetIn(() => yard, ID)
+const { tap, call, findGas, words } = sheetOn(() => phone, ID)
 const job = (more: Partial<Sheet['job']>, s = last()): Sheet => ({ ...s, job: { ...s.job, ...more } })
 
-type Fields = Record<string, string | readonly string[]>
-const hidden = (page: string, name: string): string =>
-  new RegExp(`name="${name}" value="([^"]*)"`).exec(page)?.[1] ?? ''
-/** A part as its form is tapped on the phone. */
-async function tap(part: string, fields: Fields) {
-  const page = await phone.open(`${PATH}/${part}`)
-  const shown = { version: hidden(page, 'version'), shownOn: DAY, shownAt: hidden(page, 'shownAt') }
-  const body = new URLSearchParams(
-    Object.entries({ ...shown, ...fields }).flatMap(([name, vs]) => [vs].flat().map((v) => [name, v])),
-  )
-  const answer = await phone.syncService.form(
-    new Request(`http://yard.test${PATH}/${part}`, { method: 'POST', body }),
-  )
-  return { status: answer?.status, text: wordsOf((await answer?.text()) ?? '') }
-}
-const call = (more: Fields) =>
-  tap('job', {
-    name: 'Ottoline Fairweather',
-    address: '4 Invented Row',
-    plannedOn: DAY,
-    what: 'wall',
-    access: 'ladder',
-    heightM: '13',
-    sprayed: 'no',
-    bystanders: 'none',
-    ...more,
-  })
-const SITE = {
-  where: 'left of the porch',
-  sheathingMm: '3/4',
-  temper: '2',
-  africanized: 'no',
-  hazards: 'none-tested',
-}
-const findGas = () => tap('site', { ...SITE, behind: ['insulation', 'gas'] })
-const outbox = async (): Promise<string> => wordsOf(await phone.open('/outbox'))
+const outbox = () => words('/outbox')
 /** Signal, and it is gone again. */
 const signal = () => phone.signal()
 const hands = (role: Role) => phone.handedTo(role)
@@ -69,9 +31,7 @@ beforeEach(async () => {
   await yard.services.photos.keep(PHOTO)
   for (const role of ['operator', 'beekeeper', 'helper'] as const) await yard.session(role)
   saved({ ...READY, job: { ...READY.job, plannedOn: DAY } })
-  phone = phoneIn(yard, 'beekeeper')
-  phone.at(`${DAY}T12:00:00Z`)
-  await signal()
+  phone = await phoneAtNoon(yard)
 })
 
 describe('gas that waits on a phone whose owner’s session has ended', () => {
@@ -123,7 +83,7 @@ describe('gas that waits on a phone whose owner’s session has ended', () => {
     saved({ ...last(), site: READY.site }, 'Odalys')
     await signal()
     expect(
-      (await tap('site', { ...SITE, behind: 'insulation', behindNote: 'asbestos, says Ottoline' })).status,
+      (await tap('site', { ...SITED, behind: 'insulation', behindNote: 'asbestos, says Ottoline' })).status,
     ).toBe(303)
     await hands('helper')
     const page = wordsOf(await phone.open('/'))
@@ -226,16 +186,9 @@ describe('a session that ended while there is signal', () => {
 })
 
 describe('a form that the phone refuses', () => {
-  const CHECK = {
-    hottestC: '75',
-    cutMm: '3/4',
-    vacuum: 'bee-vacuum',
-    wires: 'none',
-    done: READY.check.done ?? [],
-  }
-  const open = (more: Fields = {}) => tap('work', { on: DAY, now: 'openedAt', ...more })
+  const open = (more: Taps = {}) => tap('work', { on: DAY, now: 'openedAt', ...more })
   beforeEach(async () => {
-    expect((await tap('check', { ...CHECK, is: 'go' })).status).toBe(303)
+    expect((await tap('check', TAPPED)).status).toBe(303)
     await signal()
     expect(last().decision?.is).toBe('go')
   })
@@ -255,7 +208,7 @@ describe('a form that the phone refuses', () => {
   })
 
   test('for a slip beside gas, it says that the gas is kept, and what falls', async () => {
-    const typed = { ...SITE, behind: ['insulation', 'gas'], sheathingMm: 'abc' }
+    const typed = { ...SITED, behind: ['insulation', 'gas'], sheathingMm: 'abc' }
     const answer = await tap('site', typed)
     expect(answer.status).toBe(422)
     expect(answer.text).toContain('Not saved, but kept: gas pipe, no “go” stands')
@@ -269,7 +222,7 @@ describe('a form that the phone refuses', () => {
   })
 
   test('“Go” that is not given says that the list is kept', async () => {
-    const answer = await tap('check', { ...CHECK, done: [], is: 'go' })
+    const answer = await tap('check', { ...TAPPED, done: [] })
     expect(answer.status).toBe(422)
     expect(answer.text).toContain('Saved, all but the decision')
   })

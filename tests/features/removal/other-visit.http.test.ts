@@ -1,16 +1,15 @@
 /** Left and come back, a second day, an hour put right, bees logged beside their sheet: none of it is under the “go” of before. Invented. */
 import { beforeEach, describe, expect, test } from 'vitest'
 import { readNotes } from '../../../src/features/removal/notes-read.ts'
-import { placeOf } from '../../../src/features/removal/place.ts'
 import { formIn, INTAKE, wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
 import { oneSheet } from './one-sheet.ts'
-import { DAY, READY, TAPPED } from './ready.ts'
+import { DAY, goAt, READY, TAPPED } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000022'
 const PATH = `/removals/${ID}`
 const NEXT = '2026-06-13'
 let yard: Yard
-const { sheet, saved, post, words } = oneSheet(() => yard, ID)
+const { sheet, saved, post, words, formOf } = oneSheet(() => yard, ID)
 const work = (fields: Record<string, string | string[]>) =>
   post('work', { on: DAY, outdoorC: '75', water: 'yes', ...fields })
 const decide = () => post('check', { shownOn: DAY, on: DAY, ...TAPPED })
@@ -21,7 +20,7 @@ beforeEach(async () => {
   saved({
     ...READY,
     check: { ...READY.check, tickedAt: '08:00' },
-    decision: { is: 'go', by: 'Ines', on: DAY, at: '08:00', unmet: [], ...placeOf(READY) },
+    decision: goAt('08:00'),
   })
 })
 
@@ -62,10 +61,10 @@ test('to have looked for wires at six is a look of six, whatever is ticked at ni
   const { done: _, is: __, ...seen } = TAPPED
   yard.setDay(DAY, '06:10')
   saved({ ...sheet(), check: { ...READY.check, done: [], doneOn: '2026-06-11' } })
-  const first = formIn((await yard.get(`${PATH}/check`)).text)
+  const first = await formOf('check')
   expect((await yard.post(`${PATH}/check`, { ...first, ...seen })).status).toBe(303)
   yard.setDay(DAY, '09:05')
-  const again = formIn((await yard.get(`${PATH}/check`)).text)
+  const again = await formOf('check')
   expect(again.wires).toEqual(['none'])
   expect((await yard.post(`${PATH}/check`, { ...again, ...TAPPED })).status).toBe(303)
   yard.setDay(DAY, '12:00')
@@ -209,9 +208,7 @@ describe('opened, left, and gone on with on the next day', () => {
 
   test('what was told in the evening is read before the “go” of the next day', async () => {
     yard.setDay(NEXT, '08:00')
-    expect(wordsOf((await yard.get(`${PATH}/check`)).text)).toContain(
-      `Read: all it says of danger is tapped “${TOLD}”`,
-    )
+    expect(await words(`${PATH}/check`)).toContain(`Read: all it says of danger is tapped “${TOLD}”`)
     expect((await goNext()).status).toBe(422)
     expect((await goNext(readNotes(sheet()))).status).toBe(303)
   })

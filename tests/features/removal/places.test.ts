@@ -1,6 +1,5 @@
 /** Which words for a place ask what, by a person in a hurry. Invented; what swarms hang on is common practice. */
 import { describe, expect, test } from 'vitest'
-import { beforeCut, holds } from '../../../src/features/removal/before-cut.ts'
 import { sheetTyped, typedPart } from '../../../src/features/removal/form.ts'
 import { TICKED } from '../../../src/features/removal/item.ts'
 import { NONE_BEHIND } from '../../../src/features/removal/none-found.ts'
@@ -9,13 +8,8 @@ import { isShort } from '../../../src/features/removal/stage.ts'
 import { HANGS_ON } from '../../../src/features/removal/swarm.ts'
 import type { Sheet } from '../../../src/records/removal-sheet.ts'
 import { sameHouse } from '../../../src/records/same-house.ts'
-import { DEFAULT_PROTOCOL } from '../../../src/recovery/index.ts'
-import { DAY, here, READY, SHOWS, swarmAt } from './ready.ts'
-
-const holding = (s: Sheet): string[] =>
-  beforeCut(s, DEFAULT_PROTOCOL, SHOWS, DAY)
-    .unmet.filter(holds)
-    .map((i) => i.id)
+import { DAY, here, READY, swarmAt } from './ready.ts'
+import { holding } from './reckoned.ts'
 
 describe('a swarm', () => {
   test('says where it hangs before any “go”, and is asked no more than that', () => {

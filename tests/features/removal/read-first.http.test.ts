@@ -4,7 +4,7 @@ import { placeOf } from '../../../src/features/removal/place.ts'
 import type { Sheet } from '../../../src/records/removal-sheet.ts'
 import { INTAKE, wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
 import { oneSheet } from './one-sheet.ts'
-import { DAY, READY } from './ready.ts'
+import { DAY, goAt, READY } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000041'
 const OTHER = ID.replace(/1$/, '2')
@@ -15,7 +15,7 @@ const { sheet, saved, save, post, words } = oneSheet(() => yard, ID)
 const GO: Sheet = {
   ...READY,
   check: { ...READY.check, tickedAt: '08:00' },
-  decision: { is: 'go', by: 'Ines', on: DAY, at: '08:00', unmet: [], ...placeOf(READY) },
+  decision: goAt('08:00'),
 }
 
 beforeEach(async () => {

@@ -24,6 +24,8 @@ export const PHOTO = { id: PAPER, bytes: new Uint8Array([1]) }
 
 /** A name drawn by hand, with ink enough. */
 export const DRAWN = 'M40 120L90 60L140 130L220 50'
+/** The same as its points are sent. */
+export const DRAWING = '[[[40,120],[90,60],[140,130],[220,50]]]'
 
 /** The sheet looked at, asked and ticked where it is now. */
 export function here(s: Sheet): Sheet {
@@ -82,6 +84,22 @@ export const read = (s: Sheet): Sheet => ({
   check: { ...s.check, done: [...(s.check.done ?? []), readNotes(s)] },
 })
 
+/** A “go” for the ready sheet. */
+export const goAt = (at?: string, by = 'Ines'): NonNullable<Sheet['decision']> => ({
+  is: 'go',
+  by,
+  on: DAY,
+  ...(at === undefined ? {} : { at }),
+  unmet: [],
+  ...placeOf(READY),
+})
+
+/** Its ticks without that one. */
+export const unticked = (tick: string, s = READY): Sheet['check'] => ({
+  ...s.check,
+  done: s.check.done?.filter((t) => t !== tick) ?? [],
+})
+
 /** Another sheet, looked at where it is. */
 export const but = (change: Partial<Sheet>): Sheet => here({ ...READY, ...change })
 
@@ -93,6 +111,25 @@ export const TAPPED = {
   wires: 'none',
   done: [...TICKED],
   is: 'go',
+}
+
+/** The call of the ready sheet, and what was found there, as their forms are tapped. */
+export const CALLED = {
+  name: 'Ottoline Fairweather',
+  address: '4 Invented Row',
+  plannedOn: DAY,
+  what: 'wall',
+  access: 'ladder',
+  heightM: '13',
+  sprayed: 'no',
+  bystanders: 'none',
+}
+export const SITED = {
+  where: 'left of the porch',
+  sheathingMm: '3/4',
+  temper: '2',
+  africanized: 'no',
+  hazards: 'none-tested',
 }
 
 /** Its gas pipe, and the fitter who shut it here. */

@@ -1,18 +1,18 @@
 /** What a page says of a button that was refused: what else was typed is saved, and what is asked is what is missing. Invented. */
-import { beforeEach, expect, test } from 'vitest'
-import { placeOf } from '../../../src/features/removal/place.ts'
+import { beforeAll, beforeEach, expect, test } from 'vitest'
 import type { Sheet } from '../../../src/records/removal-sheet.ts'
 import { wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
-import { oneSheet } from './one-sheet.ts'
-import { DAY, READY } from './ready.ts'
+import { emptied, oneSheet } from './one-sheet.ts'
+import { DAY, goAt, READY } from './ready.ts'
 
 let yard: Yard
 const { sheet, saved, save, post, words } = oneSheet(() => yard, '019e0000-0000-7000-8000-000000000071')
-const GO: Sheet['decision'] = { is: 'go', by: 'Ines', on: DAY, at: '11:00', unmet: [], ...placeOf(READY) }
+const GO: Sheet['decision'] = goAt('11:00')
 
-beforeEach(async () => {
+beforeAll(async () => {
   yard = await yardOn(DAY)
 })
+beforeEach(() => emptied(yard))
 
 test('a “Go” that is refused leaves its ticks saved, and the page says so', async () => {
   saved({ ...READY, check: { ...READY.check, done: [] } })

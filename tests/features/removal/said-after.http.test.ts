@@ -1,5 +1,5 @@
 /** What is written after a “go”, or as its reason, holds it like what is tapped. Invented. */
-import { beforeEach, describe, expect, test } from 'vitest'
+import { beforeAll, beforeEach, describe, expect, test } from 'vitest'
 import { beforeCut, holds } from '../../../src/features/removal/before-cut.ts'
 import { clearanceProblems } from '../../../src/features/removal/decide.ts'
 import { AS_TOLD } from '../../../src/features/removal/people.ts'
@@ -11,36 +11,22 @@ import { notHere } from '../../../src/features/removal/written.ts'
 import type { Sheet } from '../../../src/records/removal-sheet.ts'
 import { DEFAULT_PROTOCOL } from '../../../src/recovery/index.ts'
 import { formIn, type Yard, yardOn } from '../../support/yard-on.ts'
-import { oneSheet } from './one-sheet.ts'
-import { but, DAY, here, PAPER, PHOTO, READY, read, SHOWS, YARD } from './ready.ts'
+import { emptied, oneSheet } from './one-sheet.ts'
+import { but, DAY, goAt, here, PAPER, PHOTO, READY, read, SHOWS, YARD } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000039'
 const PATH = `/removals/${ID}`
 let yard: Yard
-const { last, sheet, saved } = oneSheet(() => yard, ID, '08:00')
-const go: NonNullable<Sheet['decision']> = {
-  is: 'go',
-  by: 'Ines',
-  on: DAY,
-  at: '11:00',
-  unmet: [],
-  ...placeOf(READY),
-}
-const site = async (more: Record<string, string | string[]>) =>
-  yard.post(`${PATH}/site`, { ...formIn((await yard.get(`${PATH}/site`)).text), ...more })
-const open = () =>
-  yard.post(`${PATH}/work`, {
-    version: String(last()?.version),
-    on: DAY,
-    outdoorC: '75',
-    water: 'yes',
-    now: 'openedAt',
-  })
+const { sheet, saved, save, post } = oneSheet(() => yard, ID, '08:00')
+const go: NonNullable<Sheet['decision']> = goAt('11:00')
+const site = async (more: Record<string, string | string[]>) => save('site', { ...more })
+const open = () => post('work', { on: DAY, outdoorC: '75', water: 'yes', now: 'openedAt' })
 const ticks = READY.check.done ?? []
 
-beforeEach(async () => {
+beforeAll(async () => {
   yard = await yardOn(DAY)
 })
+beforeEach(() => emptied(yard))
 
 test('the tick for one word does not stand for what is written of it later', async () => {
   const told = { ...READY.job, told: 'Opposite the gas station' }
@@ -98,8 +84,7 @@ test('fierce bees that are found after a “go” ask for the distance anew', as
 
 describe('a reason', () => {
   const decide = (reason: string, done: string[] = ticks) =>
-    yard.post(`${PATH}/check`, {
-      version: String(last()?.version),
+    post('check', {
       shownOn: DAY,
       on: DAY,
       hottestC: '75',

@@ -1,30 +1,25 @@
 /** Two people at one job, and two sheets of one house: what one of them has said is not passed by unread. Invented. */
-import { beforeEach, describe, expect, test } from 'vitest'
+import { beforeAll, beforeEach, describe, expect, test } from 'vitest'
 import { seenOn } from '../../../src/features/removal/hazards.ts'
 import { readThere } from '../../../src/features/removal/other-sheets.ts'
 import { placeOf } from '../../../src/features/removal/place.ts'
 import type { Sheet } from '../../../src/records/removal-sheet.ts'
-import { formIn, wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
-import { but, DAY, PAPER, PHOTO, READY, read } from './ready.ts'
+import { wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
+import { emptied, type Fields, oneSheet } from './one-sheet.ts'
+import { but, DAY, goAt, PAPER, PHOTO, READY, read } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000009'
 const PATH = `/removals/${ID}`
 let yard: Yard
-beforeEach(async () => {
+beforeAll(async () => {
   yard = await yardOn(DAY)
   await yard.photos.keep(PHOTO)
 })
-const last = (id = ID) => yard.store.removals.get(id)?.last
-const sheet = (): Sheet => last()?.sheet ?? READY
-/** Written down by somebody, over whatever is there. */
-const saved = (s: Sheet, savedBy = 'Ines', id = ID): void => {
-  const stamp = { savedAt: `${DAY}T08:00:00.000Z`, savedBy }
-  expect(yard.store.removals.save(id, last(id)?.version ?? 0, s, stamp).ok).toBe(true)
-}
+beforeEach(() => emptied(yard))
+const { last, sheet, saved: put, formOf, save, post, words } = oneSheet(() => yard, ID, '08:00')
+const saved = (s: Sheet, savedBy = 'Ines', of = ID): void => put(s, savedBy, { of })
 
-const form = async (path: string) => formIn((await yard.get(path)).text)
-
-const check = (typed: Record<string, string[]>, more: Record<string, string>) =>
+const check = (typed: Fields, more: Record<string, string>) =>
   yard.post(`${PATH}/check`, { ...typed, ...more })
 
 describe('a refusal', () => {
@@ -45,7 +40,7 @@ describe('a refusal', () => {
 
   test('is not overrun by a form that lay open', async () => {
     saved(READY)
-    const open = await form(`${PATH}/check`)
+    const open = await formOf('check')
     saved({ ...READY, decision: refused }, 'Perpetua')
     const answer = await check(open, { is: 'go', reason: 'The bees must go today.' })
     expect(answer.status).toBe(422)
@@ -55,37 +50,37 @@ describe('a refusal', () => {
 
   test('takes a reason to go over, and stays on the page', async () => {
     saved(read({ ...LOOKED, decision: refused }), 'Perpetua')
-    expect((await check(await form(`${PATH}/check`), { is: 'go' })).status).toBe(422)
+    expect((await save('check', { is: 'go' })).status).toBe(422)
     const over = { is: 'go', reason: 'The fitter was here: it was the bin.' }
-    expect((await check(await form(`${PATH}/check`), over)).status).toBe(303)
-    expect(wordsOf((await yard.get(PATH)).text)).toContain('Over a refusal. Perpetua tapped “Refuse”')
+    expect((await save('check', over)).status).toBe(303)
+    expect(await words()).toContain('Over a refusal. Perpetua tapped “Refuse”')
     // Nor does it go off by “Wait”, and then “Go”.
-    expect((await check(await form(`${PATH}/check`), { is: 'wait' })).status).toBe(303)
-    expect((await check(await form(`${PATH}/check`), { is: 'go' })).status).toBe(422)
+    expect((await save('check', { is: 'wait' })).status).toBe(303)
+    expect((await save('check', { is: 'go' })).status).toBe(422)
     expect(sheet().decision?.over).toMatchObject({ by: 'Perpetua', reason: 'smell of gas by the porch' })
   })
 
   test('so does a “Wait” for a reason, and a bare one of somebody else', async () => {
     const waits = { ...refused, is: 'wait' as const, reason: 'smells of gas, I called the supplier' }
     saved(read({ ...LOOKED, decision: waits }), 'Perpetua')
-    const barred = await check(await form(`${PATH}/check`), { is: 'go' })
+    const barred = await save('check', { is: 'go' })
     expect(barred.status).toBe(422)
     expect(wordsOf(barred.text)).toContain('Perpetua tapped “Wait” (smells of gas, I called the supplier)')
     const over = { is: 'go', reason: 'The supplier was here: it was the bin.' }
-    expect((await check(await form(`${PATH}/check`), over)).status).toBe(303)
-    expect(wordsOf((await yard.get(PATH)).text)).toContain('Over a “Wait”. Perpetua tapped “Wait”')
+    expect((await save('check', over)).status).toBe(303)
+    expect(await words()).toContain('Over a “Wait”. Perpetua tapped “Wait”')
     const { reason: _, ...bare } = refused
     saved({ ...LOOKED, decision: { ...bare, is: 'wait' } }, 'Perpetua')
-    expect((await check(await form(`${PATH}/check`), { is: 'go' })).status).toBe(422)
-    expect((await check(await form(`${PATH}/check`), over)).status).toBe(303)
+    expect((await save('check', { is: 'go' })).status).toBe(422)
+    expect((await save('check', over)).status).toBe(303)
     saved({ ...LOOKED, decision: { ...bare, is: 'wait', by: 'Ines' } })
-    expect((await check(await form(`${PATH}/check`), { is: 'go' })).status).toBe(303)
+    expect((await save('check', { is: 'go' })).status).toBe(303)
   })
 
   test('is not overrun by a phone either, and who refused may take it back', async () => {
     const sync = (decision: Sheet['decision'], base: number) =>
       yard.send('/removals/sync', { id: ID, base, over: false, sheet: { ...LOOKED, decision } })
-    const go: Sheet['decision'] = { is: 'go', by: 'Ines', on: DAY, at: '08:00', unmet: [], ...placeOf(READY) }
+    const go: Sheet['decision'] = goAt('08:00')
     saved(LOOKED)
     saved(read({ ...LOOKED, decision: refused }), 'Perpetua')
     saved(read({ ...LOOKED, job: { ...READY.job, plannedAt: '07:00' }, decision: refused }))
@@ -94,29 +89,29 @@ describe('a refusal', () => {
     expect((await sync({ ...go, reason: 'The fitter was here.' }, 3)).status).toBe(200)
     expect(sheet().decision?.over?.by).toBe('Perpetua')
     saved(read({ ...LOOKED, decision: { ...refused, by: 'Ines' } }))
-    expect((await check(await form(`${PATH}/check`), { is: 'go' })).status).toBe(422)
+    expect((await save('check', { is: 'go' })).status).toBe(422)
     const answered = { is: 'go', reason: 'The fitter was here.' }
-    expect((await check(await form(`${PATH}/check`), answered)).status).toBe(303)
+    expect((await save('check', answered)).status).toBe(303)
     expect(sheet().decision?.over?.by).toBe('Ines')
     // Answered once, one's own is not asked about again.
-    expect((await check(await form(`${PATH}/check`), { is: 'go' })).status).toBe(303)
+    expect((await save('check', { is: 'go' })).status).toBe(303)
     expect(sheet().decision?.over).toBeUndefined()
   })
 
   test('of one’s own is not taken away by a “Wait” with no word', async () => {
     saved(LOOKED)
-    await check(await form(`${PATH}/check`), { is: 'refuse', reason: 'Smell of gas in the hall' })
-    expect((await check(await form(`${PATH}/check`), { is: 'wait', reason: '' })).status).toBe(303)
+    await save('check', { is: 'refuse', reason: 'Smell of gas in the hall' })
+    expect((await save('check', { is: 'wait', reason: '' })).status).toBe(303)
     expect(sheet().decision?.over?.reason).toBe('Smell of gas in the hall')
-    expect((await check(await form(`${PATH}/check`), { is: 'go', reason: 'It is late.' })).status).toBe(422)
+    expect((await save('check', { is: 'go', reason: 'It is late.' })).status).toBe(422)
   })
 })
 
 test('a “go” is not given for a reason that names a hazard, and falls over a note that does', async () => {
   saved(READY)
   const smells = { is: 'go', reason: 'Smells of gas a bit, he says it always does' }
-  expect((await check(await form(`${PATH}/check`), smells)).status).toBe(422)
-  expect((await check(await form(`${PATH}/check`), { is: 'go', reason: '' })).status).toBe(303)
+  expect((await save('check', smells)).status).toBe(422)
+  expect((await save('check', { is: 'go', reason: '' })).status).toBe(303)
   const opened = {
     version: String(yard.store.removals.get(ID)?.last.version),
     now: 'openedAt',
@@ -124,10 +119,10 @@ test('a “go” is not given for a reason that names a hazard, and falls over a
     outdoorC: '75',
   }
   expect((await yard.post(`${PATH}/work`, opened)).status).toBe(303)
-  const note = { ...(await form(`${PATH}/work`)), note: 'GAS PIPE behind, nearly cut it' }
+  const note = { ...(await formOf('work')), note: 'GAS PIPE behind, nearly cut it' }
   await yard.post(`${PATH}/work`, note)
   expect(sheet().decision?.fell?.by).toBe('Ines')
-  const boxed = { ...(await form(`${PATH}/work`)), now: 'boxedAt' }
+  const boxed = { ...(await formOf('work')), now: 'boxedAt' }
   expect((await yard.post(`${PATH}/work`, boxed)).status).toBe(422)
 })
 
@@ -179,13 +174,13 @@ describe('a clearance', () => {
 
 test('the job sheet on paper says of when it is, and who is about is asked, not looked for', async () => {
   saved(READY)
-  const paper = wordsOf((await yard.get(`${PATH}/print?what=job`)).text)
+  const paper = await words(`${PATH}/print?what=job`)
   expect(paper).toContain('As of Fri 12 Jun 12:00, version 1')
   expect((await yard.get(`${PATH}/job`)).text).toContain('Asked: nobody')
 })
 
 test('an ended sheet never says “Go”', async () => {
-  const decision: Sheet['decision'] = { is: 'go', by: 'Ines', on: DAY, unmet: [], ...placeOf(READY) }
+  const decision: Sheet['decision'] = goAt()
   saved({ ...READY, decision, ended: { on: DAY, why: 'They flew off.' } })
   const { text } = await yard.get(PATH)
   expect(text).not.toContain('<b>Go</b>')
@@ -203,14 +198,14 @@ describe('two sheets of one house', () => {
   }
   const noted = readThere({ id: OTHER, notes: ['Gas.'] })
   const go = async (more: string[] = []) => {
-    const open = await form(`${PATH}/check`)
+    const open = await formOf('check')
     return yard.post(`${PATH}/check`, { ...open, done: [...(open.done ?? []), ...more], is: 'go' })
   }
 
   test('what can kill on the one holds the other until it is looked for again', async () => {
     saved(READY)
     saved(theirs, 'Bram', OTHER)
-    const page = wordsOf((await yard.get(PATH)).text)
+    const page = await words()
     expect(page).toMatch(/Another sheet of this house: Edgar Fairweather .*gas pipe, somebody allergic/)
     const barred = await go()
     expect(barred.status).toBe(422)
@@ -229,22 +224,15 @@ describe('two sheets of one house', () => {
     const version = String(last()?.version)
     const opened = await yard.post(`${PATH}/work`, { version, outdoorC: '75', now: 'openedAt', water: 'yes' })
     expect(opened.status).toBe(422)
-    expect(wordsOf((await yard.get('/removals')).text)).toContain('No go any more')
+    expect(await words('/removals')).toContain('No go any more')
     expect((await go([`not-there:gas:${OTHER}`, `not-there:allergic:${OTHER}`, noted])).status).toBe(303)
     yard.setDay('2026-06-13')
-    expect((await form(`${PATH}/check`)).done).toBeUndefined()
+    expect((await formOf('check')).done).toBeUndefined()
   })
 
   test('it comes with a phone that knew nothing of it: kept, and no “go” any more', async () => {
     saved(theirs, 'Bram', OTHER)
-    const decision: Sheet['decision'] = {
-      is: 'go',
-      by: 'Ines',
-      on: DAY,
-      at: '09:00',
-      unmet: [],
-      ...placeOf(READY),
-    }
+    const decision: Sheet['decision'] = goAt('09:00')
     const sent = { id: ID, base: 0, over: false, sheet: { ...READY, decision } }
     expect((await yard.send('/removals/sync', sent)).status).toBe(200)
     expect(sheet().decision?.fell).toBeDefined()
@@ -260,15 +248,8 @@ describe('two sheets of one house', () => {
 })
 
 describe('when it is opened', () => {
-  const decision: Sheet['decision'] = { is: 'go', by: 'Ines', on: DAY, unmet: [], ...placeOf(READY) }
-  const open = () =>
-    yard.post(`${PATH}/work`, {
-      version: String(last()?.version),
-      on: DAY,
-      outdoorC: '75',
-      now: 'openedAt',
-      water: 'yes',
-    })
+  const decision: Sheet['decision'] = goAt()
+  const open = () => post('work', { on: DAY, outdoorC: '75', now: 'openedAt', water: 'yes' })
   const ticked = (tickedAt: string, work: Sheet['work'] = {}): void =>
     saved({ ...READY, decision, work, check: { ...READY.check, tickedAt } })
 
@@ -277,7 +258,7 @@ describe('when it is opened', () => {
     const barred = await open()
     expect(barred.status).toBe(422)
     expect(wordsOf(barred.text)).toContain('The go of 06:20 has run out: look again before you begin')
-    const again = await form(`${PATH}/check`)
+    const again = await formOf('check')
     expect(again.done ?? []).toEqual([])
     const wires = { wires: 'none', done: READY.check.done ?? [], is: 'go' }
     expect((await yard.post(`${PATH}/check`, { ...again, ...wires })).status).toBe(303)
@@ -285,25 +266,13 @@ describe('when it is opened', () => {
     expect((await open()).status).toBe(303)
     ticked('10:00', { on: DAY, arrivedAt: '11:00' })
     expect((await yard.get(`${PATH}/work`)).status).toBe(200)
-    const early = await yard.post(`${PATH}/work`, {
-      ...(await form(`${PATH}/work`)),
-      outdoorC: '75',
-      now: 'openedAt',
-      water: 'yes',
-    })
+    const early = await save('work', { outdoorC: '75', now: 'openedAt', water: 'yes' })
     expect(early.status).toBe(422)
     expect(wordsOf(early.text)).toContain('is of before anybody arrived (11:00)')
   })
 
   test('boxed alone it asks why, where all was tapped in the morning', async () => {
-    const box = () =>
-      yard.post(`${PATH}/work`, {
-        version: String(last()?.version),
-        on: DAY,
-        outdoorC: '75',
-        water: 'yes',
-        now: 'boxedAt',
-      })
+    const box = () => post('work', { on: DAY, outdoorC: '75', water: 'yes', now: 'boxedAt' })
     ticked('06:20')
     const asked = await box()
     expect(asked.status).toBe(422)
@@ -324,14 +293,14 @@ test('a meter or utility box has something in it: “Looked: none” is not take
       site: { ...READY.site, where, type: 'utility-box', behind: behind ?? [], behindHow: 'detector' },
     })
   saved(box([]))
-  const barred = await check(await form(`${PATH}/check`), { is: 'go' })
+  const barred = await save('check', { is: 'go' })
   expect(barred.status).toBe(422)
   expect(wordsOf(barred.text)).toContain('A meter or utility box has wires, gas or water in it')
   // “Water pipe” is tapped in haste for the meter: of water alone it is said in words.
   saved(box(['water']))
-  expect((await check(await form(`${PATH}/check`), { is: 'go' })).status).toBe(422)
+  expect((await save('check', { is: 'go' })).status).toBe(422)
   saved(box(['water'], 'water meter box by the gate'))
-  expect((await check(await form(`${PATH}/check`), { is: 'go' })).status).toBe(303)
+  expect((await save('check', { is: 'go' })).status).toBe(303)
 })
 
 test('boards left to the owner, or a photo of it closed, are work that was begun', async () => {
@@ -348,14 +317,14 @@ describe('what a person in a hurry misread', () => {
   test('beside a “go” stands no “Wait”, its reason is called one, and nobody looked at the telephone', async () => {
     const { sprayed: _, ...site } = READY.site
     saved({ ...READY, site })
-    const open = await form(`${PATH}/check`)
+    const open = await formOf('check')
     expect((await check(open, { is: 'go', reason: 'Bees must go today' })).status).toBe(303)
     for (const path of [PATH, '/removals']) {
       const page = wordsOf((await yard.get(path)).text)
       expect(page).toContain('Gone over with a reason: 1 not filled in yet')
       expect(page).not.toContain('Wait:')
     }
-    const page = wordsOf((await yard.get(PATH)).text)
+    const page = await words()
     expect(page).toContain('with 1 unmet or not filled in. Reason: Bees must go today')
     expect(page).toContain('Who is about asked: nobody')
   })

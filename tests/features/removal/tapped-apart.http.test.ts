@@ -1,19 +1,18 @@
 /** At the pages: what a paper says, which price it is, and “is it here?” are tapped, each by itself. Invented. */
-import { beforeEach, describe, expect, test } from 'vitest'
-import { formIn, wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
-import { oneSheet } from './one-sheet.ts'
+import { beforeAll, beforeEach, describe, expect, test } from 'vitest'
+import { wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
+import { emptied, oneSheet } from './one-sheet.ts'
 import { but, DAY, PAPER, PHOTO, READY, read } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000009'
 const PATH = `/removals/${ID}`
 let yard: Yard
-const { sheet, saved } = oneSheet(() => yard, ID, '08:00')
-beforeEach(async () => {
+const { sheet, saved, formOf, save, words } = oneSheet(() => yard, ID, '08:00')
+beforeAll(async () => {
   yard = await yardOn(DAY)
   await yard.photos.keep(PHOTO)
 })
-const form = async (path: string) => formIn((await yard.get(path)).text)
-
+beforeEach(() => emptied(yard))
 describe('a clearance', () => {
   const gas = but({ site: { ...READY.site, behind: ['gas'] } })
   const seen = async (): Promise<string> =>
@@ -31,7 +30,7 @@ describe('a clearance', () => {
     })
   test('is that the paper says so, and no appointment', async () => {
     saved(gas)
-    const page = wordsOf((await yard.get(PATH)).text)
+    const page = await words()
     expect(page).toContain('What their paper says of 4 Invented Row, left of the porch')
     expect(page).toContain('Shut off, and proved, that day')
     expect(page).not.toContain('Found some')
@@ -44,7 +43,7 @@ describe('a clearance', () => {
   test('is not of what was written after its form was opened', async () => {
     saved(gas)
     const open = await seen()
-    const site = { ...(await form(`${PATH}/site`)), behindNote: 'SECOND gas pipe left of it, hissing' }
+    const site = { ...(await formOf('site')), behindNote: 'SECOND gas pipe left of it, hissing' }
     expect((await yard.post(`${PATH}/site`, site)).status).toBe(303)
     expect((await clear(open, 'clear')).status).toBe(422)
     expect((await clear(await seen(), 'clear')).status).toBe(303)
@@ -55,7 +54,7 @@ describe('the price', () => {
   const { agreement: _, ...unpriced } = READY
   test('is the fixed one where no hours are typed beside the usual rate', async () => {
     saved({ ...unpriced, agreement: {} })
-    const site = await form(`${PATH}/site`)
+    const site = await formOf('site')
     expect((await yard.post(`${PATH}/site`, { ...site, hourly: '110', fixed: '400' })).status).toBe(303)
     expect(sheet().agreement).toMatchObject({ pricing: 'fixed', fixed: 400 })
   })
@@ -75,8 +74,7 @@ test('“is it here?” is no box among those that one wants ticked', async () =
   const { text } = await yard.get(`${PATH}/check`)
   expect(text).not.toContain('name="done" value="not-here:electric"')
   expect(text).toContain('name="again.not-here:electric"')
-  const post = async (more: Record<string, string>) =>
-    yard.post(`${PATH}/check`, { ...(await form(`${PATH}/check`)), is: 'go', ...more })
+  const post = async (more: Record<string, string>) => save('check', { is: 'go', ...more })
   expect((await post({})).status, 'not tapped').toBe(422)
   expect((await post({ 'again.not-here:electric': 'not' })).status).toBe(303)
   // It stands as it was tapped, and is taken back by the other tap.

@@ -6,7 +6,8 @@ import { placeOf } from '../../../src/features/removal/place.ts'
 import { mergeSheets } from '../../../src/records/merge-sheets.ts'
 import type { Sheet } from '../../../src/records/removal-sheet.ts'
 import { wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
-import { but, DAY, PAPER, READY, YARD } from './ready.ts'
+import { oneSheet } from './one-sheet.ts'
+import { but, DAY, goAt, PAPER, READY, YARD } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000019'
 const OTHER = '019e0000-0000-7000-8000-000000000018'
@@ -15,12 +16,8 @@ let yard: Yard
 beforeEach(async () => {
   yard = await yardOn(DAY)
 })
-const last = (id = ID) => yard.store.removals.get(id)?.last
-const sheet = (): Sheet => last()?.sheet ?? READY
-const saved = (s: Sheet, savedBy = 'Ines', id = ID): void => {
-  const stamp = { savedAt: `${DAY}T08:00:00.000Z`, savedBy }
-  expect(yard.store.removals.save(id, last(id)?.version ?? 0, s, stamp).ok).toBe(true)
-}
+const { last, sheet, saved: put, post, words } = oneSheet(() => yard, ID, '08:00')
+const saved = (s: Sheet, savedBy = 'Ines', of = ID): void => put(s, savedBy, { of })
 const sync = (s: Sheet, base: number, over = false) =>
   yard.send('/removals/sync', { id: ID, base, over: over && last()?.version, sheet: s })
 const decided = (is: 'go' | 'refuse' | 'wait', at: string, by = 'Ines'): Sheet['decision'] => ({
@@ -58,7 +55,7 @@ describe('a phone that was without signal', () => {
   test('put over what somebody else said, it is no “go” over both', async () => {
     saved(READY)
     saved({ ...READY, decision: decided('wait', '09:30', 'Bram') }, 'Bram')
-    const go = { is: 'go' as const, by: 'Ines', on: DAY, at: '08:05', unmet: [], ...placeOf(READY) }
+    const go = goAt('08:05')
     expect((await sync({ ...READY, decision: decided('go', '08:05') }, 1)).status).toBe(422)
     const over = await sync({ ...READY, decision: decided('go', '08:05') }, 1, true)
     expect(over.text, 'why he had it wait is answered').toContain('is needed: Bram tapped “Wait”')
@@ -145,8 +142,7 @@ describe('a form', () => {
 test('a form that is refused for what it takes off keeps what it brings', async () => {
   saved({ ...READY, decision: decided('go', '11:00') })
   const { where, access, sheathingMm: _, ...more } = READY.site
-  const answer = await yard.post(`${PATH}/site`, {
-    version: String(last()?.version),
+  const answer = await post('site', {
     'removal.type': 'wall',
     type: 'wall',
     where: where ?? '',
@@ -159,7 +155,7 @@ test('a form that is refused for what it takes off keeps what it brings', async 
   expect(answer.status).toBe(422)
   expect(sheet().site.behind).toEqual(['insulation', 'electric-in-cut'])
   expect(sheet().decision?.fell).toBeDefined()
-  expect(wordsOf((await yard.get('/removals')).text)).toContain('No go any more')
+  expect(await words('/removals')).toContain('No go any more')
 })
 
 describe('who stays and watches', () => {
@@ -197,13 +193,7 @@ describe('who stays and watches', () => {
 
   test('opens nothing: that takes two', async () => {
     saved({ ...watched, decision: decided('go', '11:00', 'Bram') }, 'Bram')
-    const barred = await yard.post(`${PATH}/work`, {
-      version: String(last()?.version),
-      on: DAY,
-      outdoorC: '75',
-      now: 'openedAt',
-      water: 'yes',
-    })
+    const barred = await post('work', { on: DAY, outdoorC: '75', now: 'openedAt', water: 'yes' })
     expect(barred.status).toBe(422)
     expect(wordsOf(barred.text)).toContain('that takes two')
   })
@@ -211,7 +201,7 @@ describe('who stays and watches', () => {
 
 test('what was opened as bees and turns out to be wasps is no “go” any more', async () => {
   saved({ ...READY, job: { ...READY.job, bees: 'wasps' }, decision: decided('go', '11:00') })
-  expect(wordsOf((await yard.get('/removals')).text)).toContain('No go any more')
+  expect(await words('/removals')).toContain('No go any more')
 })
 
 describe('one house', () => {

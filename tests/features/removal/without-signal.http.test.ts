@@ -1,84 +1,27 @@
 /** A phone that was out of reach: what it found is not lost, and what it did not hear is not taken for “nothing”. Invented people. */
 import { beforeEach, describe, expect, test } from 'vitest'
 import { placeOf } from '../../../src/features/removal/place.ts'
-import { EMPTY_SHEET, type Sheet } from '../../../src/records/removal-sheet.ts'
-import { down, type Network, type Phone, phoneIn, sometimes, wordsOf } from '../../support/phone.ts'
+import type { Sheet } from '../../../src/records/removal-sheet.ts'
+import { down, type Network, type Phone, sometimes, wordsOf } from '../../support/phone.ts'
 import { type TestYard, testYard } from '../../support/yard-app.ts'
-import { DAY, PHOTO, READY } from './ready.ts'
+import { bodyOf, phoneAtNoon, sheetIn, sheetOn, type Taps } from './one-phone.ts'
+import { DAY, DRAWN, goAt, PHOTO, READY, SITED, TAPPED, unticked } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000039'
 const OTHER = '019e0000-0000-7000-8000-000000000038'
 const PATH = `/removals/${ID}`
 let yard: TestYard
 let phone: Phone
-const removals = () => yard.services.store.removals
-const last = (id = ID): Sheet => removals().get(id)?.last.sheet ?? EMPTY_SHEET
-const saved = (s: Sheet, savedBy = 'Bram', id = ID): void => {
-  const stamp = { savedAt: `${DAY}T08:00:00.000Z`, savedBy }
-  expect(removals().save(id, removals().get(id)?.last.version ?? 0, s, stamp).ok).toBe(true)
-}
+const { last, saved, sync, page, version } = sheetIn(() => yard, ID)
+const { form, send, tap, decide, mine: mineOf, words, ...asked } = sheetOn(() => phone, ID)
+const signal = (passing?: Network) => phone.signal(passing)
 const job = (more: Partial<Sheet['job']>, s = READY): Sheet => ({ ...s, job: { ...s.job, ...more } })
 const PLANNED = job({ plannedOn: DAY })
-const go = (at: string, by = 'Bram'): Sheet['decision'] => ({
-  is: 'go',
-  by,
-  on: DAY,
-  at,
-  unmet: [],
-  ...placeOf(READY),
-})
-const hidden = (page: string, name: string): string =>
-  new RegExp(`name="${name}" value="([^"]*)"`).exec(page)?.[1] ?? ''
-const form = async (part: string): Promise<Record<string, string>> => {
-  const page = await phone.open(`${PATH}/${part}`)
-  return { version: hidden(page, 'version'), shownOn: DAY, shownAt: hidden(page, 'shownAt') }
-}
-const CALL = {
-  name: 'Ottoline Fairweather',
-  address: '4 Invented Row',
-  plannedOn: DAY,
-  what: 'wall',
-  access: 'ladder',
-  heightM: '13',
-  sprayed: 'no',
-  bystanders: 'none',
-}
-const SITE = {
-  where: 'left of the porch',
-  sheathingMm: '3/4',
-  temper: '2',
-  africanized: 'no',
-  hazards: 'none-tested',
-}
-const call = async (more: Record<string, string>) =>
-  expect((await phone.post(`${PATH}/job`, { ...(await form('job')), ...CALL, ...more })).status).toBe(303)
+const call = async (more: Taps) => expect((await asked.call(more)).status).toBe(303)
 /** The gas that is found there; insulation was on the sheet. */
-const findGas = async () => {
-  const behind = { ...(await form('site')), ...SITE, behind: 'gas', 'gone.insulation': 'mistake' }
-  expect((await phone.post(`${PATH}/site`, behind)).status).toBe(303)
-}
-/** Lists come as one field a tap. */
-const bodyOf = (fields: Record<string, string | readonly string[]>): URLSearchParams =>
-  new URLSearchParams(Object.entries(fields).flatMap(([name, vs]) => [vs].flat().map((v) => [name, v])))
-async function tap(part: string, fields: Record<string, string | readonly string[]>) {
-  const body = bodyOf(fields)
-  const answer = await phone.syncService.form(
-    new Request(`http://yard.test${PATH}/${part}`, { method: 'POST', body }),
-  )
-  return { status: answer?.status, text: wordsOf((await answer?.text()) ?? '') }
-}
-const CHECK = {
-  hottestC: '75',
-  cutMm: '3/4',
-  vacuum: 'bee-vacuum',
-  wires: 'none',
-  done: READY.check.done ?? [],
-}
-const decide = async (more: Record<string, string | readonly string[]> = {}) =>
-  tap('check', { ...(await form('check')), ...CHECK, is: 'go', ...more })
-const mineOf = async (id = ID) => (await (await phone.database()).get('sheets', id))?.mine
-/** Signal, and it is gone again. */
-const signal = (passing?: Network) => phone.signal(passing)
+const findGas = async () =>
+  expect((await tap('site', { ...SITED, behind: 'gas', 'gone.insulation': 'mistake' })).status).toBe(303)
+const { is: _, ...CHECK } = TAPPED
 
 beforeEach(async () => {
   yard = testYard({ day: DAY })
@@ -86,9 +29,7 @@ beforeEach(async () => {
   await yard.session('operator')
   await yard.session('beekeeper')
   saved(PLANNED)
-  phone = phoneIn(yard, 'beekeeper')
-  phone.at(`${DAY}T12:00:00Z`)
-  await signal()
+  phone = await phoneAtNoon(yard)
 })
 
 describe('a sheet that was not accepted', () => {
@@ -101,7 +42,7 @@ describe('a sheet that was not accepted', () => {
 
   test('says whose the other word is and what both say, and that the rest of it is in the book', async () => {
     await signal()
-    const page = wordsOf(await phone.open('/outbox'))
+    const page = await words('/outbox')
     expect(page).toContain('Odalys')
     expect(page).toContain('“Gate at the front”')
     expect(page).toContain('“Back door”')
@@ -113,7 +54,7 @@ describe('a sheet that was not accepted', () => {
     expect(await phone.syncService.state()).toMatchObject({ waiting: 0, refused: 1 })
     await call({ wayIn: 'Back door', email: MINE, told: 'Honey drips' })
     expect(await phone.syncService.state()).toMatchObject({ waiting: 0, refused: 1 })
-    expect(wordsOf(await phone.open('/outbox'))).toContain(hers)
+    expect(await words('/outbox')).toContain(hers)
   })
 
   test('taken out keeps what it found, and is asked about once', async () => {
@@ -137,7 +78,7 @@ describe('a sheet that was not accepted', () => {
     expect(asked, 'words of both stay').not.toContain('way in')
     expect(asked.toLowerCase()).toContain('gas')
     expect((await phone.post(`/outbox/sheet/${ID}/take-out`, {})).status).toBe(303)
-    expect(wordsOf(await phone.open(PATH)).toLowerCase()).toContain('gas')
+    expect((await words()).toLowerCase()).toContain('gas')
     expect((await mineOf())?.sheet.job).toMatchObject({ email: HERS, wayIn: 'Gate at the front. Back door' })
     expect((await mineOf())?.sheet.site.behind).toContain('gas')
     await signal()
@@ -147,7 +88,7 @@ describe('a sheet that was not accepted', () => {
   })
 
   test('keeps a refusal with its reason, too', async () => {
-    saved({ ...last(), decision: go('11:50', 'Odalys') }, 'Odalys')
+    saved({ ...last(), decision: goAt('11:50', 'Odalys') }, 'Odalys')
     const answer = await decide({ is: 'refuse', reason: 'Smells of gas in the hall' })
     expect(answer.status).toBe(303)
     await signal()
@@ -209,8 +150,8 @@ test('a “go” that fell says what was found since, by whom and when', async (
   saved({ ...last(), site: { ...last().site, behind: ['insulation', 'gas'], noted } }, 'Odalys')
   await signal()
   const head = 'before this was found: gas pipe (Odalys, 12:15)'
-  expect(wordsOf(await phone.open(PATH))).toContain(head)
-  expect(wordsOf(await (await yard.ask('operator', PATH)).text())).toContain(head)
+  expect(await words()).toContain(head)
+  expect(wordsOf(await page(PATH, 'operator'))).toContain(head)
 })
 
 test('a form of a version that a phone made says nothing of the server’s version of that number', async () => {
@@ -233,7 +174,7 @@ test.each(['the server', 'the phone'])(
     await signal()
     expect(last().job.plannedAt).toBe('07:00')
     const fields = { ...open, ...CHECK, is: 'go' }
-    if (where === 'the phone') expect((await tap('check', fields)).status).toBe(303)
+    if (where === 'the phone') expect((await send('check', fields)).status).toBe(303)
     else {
       const body = bodyOf(fields)
       expect((await yard.ask('beekeeper', `${PATH}/check`, { method: 'POST', body })).status).toBe(303)
@@ -250,7 +191,7 @@ test('gas goes before a big picture of the porch', async () => {
     keptAt: `${DAY}T11:00:00Z`,
     sent: false,
   })
-  saved({ ...last(), decision: go('11:30', 'Odalys') }, 'Odalys')
+  saved({ ...last(), decision: goAt('11:30', 'Odalys') }, 'Odalys')
   await signal()
   await findGas()
   const kept = await db.get('sheets', ID)
@@ -282,7 +223,7 @@ describe('a “go” on a phone that has heard nothing for hours', () => {
       phone.at(`${DAY}T15:10:00Z`)
     })
     test('is asked for a list read aloud, or for a look of one’s own', async () => {
-      const page = wordsOf(await phone.open(`${PATH}/check`))
+      const page = await words(`${PATH}/check`)
       expect(page).toContain('heard nothing')
       const bare = await decide()
       expect(bare.status).toBe(422)
@@ -296,29 +237,27 @@ describe('a “go” on a phone that has heard nothing for hours', () => {
     })
     test('says so in the head, before and after it was opened', async () => {
       expect((await decide({ 'heard.looked': 'yes' })).status).toBe(303)
-      expect(wordsOf(await phone.open(PATH))).toContain('as the phone knew it')
-      const open = { ...(await form('work')), outdoorC: '70', water: 'yes', now: 'openedAt' }
-      expect((await phone.post(`${PATH}/work`, open)).status).toBe(303)
-      const page = wordsOf(await phone.open(PATH))
+      expect(await words()).toContain('as the phone knew it')
+      const open = { outdoorC: '70', water: 'yes', now: 'openedAt' }
+      expect((await tap('work', open)).status).toBe(303)
+      const page = await words()
       expect(page).toContain('as the phone knew it')
       expect(page).toContain('looked at all of it')
     })
     test('a look of one’s own is of the last hour', async () => {
-      expect((await tap('check', { ...(await form('check')), ...CHECK })).status).toBe(303)
+      expect((await tap('check', CHECK)).status).toBe(303)
       phone.at(`${DAY}T16:20:00Z`)
       const shown = await form('check')
       const looked = { ...shown, ...CHECK, is: 'go', 'heard.looked': 'yes' }
-      expect((await tap('check', looked)).status).toBe(422)
+      expect((await send('check', looked)).status).toBe(422)
       // Nor does one that was tapped in a form which lay open.
       phone.at(`${DAY}T17:30:00Z`)
-      const body = bodyOf(looked)
-      const lay = new Request(`http://yard.test${PATH}/check`, { method: 'POST', body })
-      const text = (await (await phone.syncService.form(lay))?.text()) ?? ''
+      const { text } = await send('check', looked)
       expect(text).toContain('name="heard.looked"')
       expect(text).not.toMatch(/name="heard.looked"[^>]*checked/)
     })
     test('it is a tap of what was looked for, by name', async () => {
-      const page = wordsOf(await phone.open(`${PATH}/check`))
+      const page = await words(`${PATH}/check`)
       expect(page).toContain(
         'Behind it: Insulation. Hazards: looked: none. Temper: 2 of 5. How high: Ladder, 13 ft. Who is about: asked: nobody. All of it is still so',
       )
@@ -326,15 +265,8 @@ describe('a “go” on a phone that has heard nothing for hours', () => {
   })
 
   describe('in the hours after it', () => {
-    const openIt = async (more: Record<string, string> = {}) =>
-      tap('work', {
-        ...(await form('work')),
-        on: DAY,
-        outdoorC: '75',
-        water: 'yes',
-        now: 'openedAt',
-        ...more,
-      })
+    const openIt = (more: Taps = {}) =>
+      tap('work', { on: DAY, outdoorC: '75', water: 'yes', now: 'openedAt', ...more })
     beforeEach(async () => {
       const line = { what: 'gas' as const, is: 'found' as const, by: 'Odalys', on: DAY, at: '12:30' }
       const noted = [{ ...line, writtenAt: `${DAY}T12:30:00.000Z` }]
@@ -344,9 +276,9 @@ describe('a “go” on a phone that has heard nothing for hours', () => {
     })
     test('it opens nothing once what it knew is three hours old', async () => {
       phone.at(`${DAY}T14:58:00Z`)
-      expect(wordsOf(await phone.open(PATH))).toContain('Go, as this phone knows it')
+      expect(await words()).toContain('Go, as this phone knows it')
       phone.at(`${DAY}T15:10:00Z`)
-      const page = wordsOf(await phone.open(PATH))
+      const page = await words()
       expect(page).toContain('This phone has heard nothing since 12:00: look again before you begin')
       expect(page).not.toContain('Go, as this phone knows it')
       const barred = await openIt()
@@ -359,7 +291,7 @@ describe('a “go” on a phone that has heard nothing for hours', () => {
     test('it opens it before that, and where it has heard since', async () => {
       phone.at(`${DAY}T14:58:00Z`)
       expect((await openIt()).status).toBe(303)
-      const page = wordsOf(await phone.open(PATH))
+      const page = await words()
       expect(page).toContain('as the phone knew it, of 12:00')
       expect(page).toContain('What others found since is not here')
     })
@@ -373,7 +305,7 @@ describe('a “go” on a phone that has heard nothing for hours', () => {
       yard.at(`${DAY}T15:10:00Z`)
       phone.at(`${DAY}T15:10:00Z`)
       await signal()
-      const page = wordsOf(await phone.open(PATH))
+      const page = await words()
       expect(page).toContain('It was go')
       expect(page).toContain('not known then: gas pipe (Odalys, 12:30)')
     })
@@ -418,7 +350,7 @@ test('one name by hand signs at one job at a time', async () => {
     by: 'Zed Quill',
     why: 'stays' as const,
     phone: '555 0177',
-    path: 'M40 120L90 60L140 130L220 50',
+    path: DRAWN,
     on: DAY,
     ...placeOf(READY),
   }
@@ -431,19 +363,8 @@ test('one name by hand signs at one job at a time', async () => {
     'Odalys',
     OTHER,
   )
-  const answer = await yard.ask('beekeeper', '/removals/sync', {
-    method: 'POST',
-    headers: { 'Content-Type': 'application/json' },
-    body: JSON.stringify({
-      id: ID,
-      base: removals().get(ID)?.last.version,
-      over: false,
-      sheet: {
-        ...last(),
-        check: { ...last().check, done: last().check.done?.filter((d) => d !== 'exclusion'), seconds: [KIT] },
-      },
-    }),
-  })
+  const check = { ...unticked('exclusion', last()), seconds: [KIT] }
+  const answer = await sync({ ...last(), check }, { base: version() })
   expect(answer.status).toBe(422)
-  expect(await answer.text()).toContain('is at Mrs Umber today')
+  expect(answer.text).toContain('is at Mrs Umber today')
 })

@@ -1,10 +1,10 @@
 /** What was written of a hazard outlives the field it was written in, and each answer is of one thing alone. Invented. */
-import { beforeEach, describe, expect, test } from 'vitest'
+import { beforeAll, beforeEach, describe, expect, test } from 'vitest'
 import { readNotes } from '../../../src/features/removal/notes-read.ts'
 import { placeOf } from '../../../src/features/removal/place.ts'
 import type { Sheet } from '../../../src/records/removal-sheet.ts'
 import { wordsOf, type Yard, yardOn } from '../../support/yard-on.ts'
-import { oneSheet } from './one-sheet.ts'
+import { emptied, oneSheet } from './one-sheet.ts'
 import { DAY, GAS_CLEARED, here, PHOTO, READY } from './ready.ts'
 
 const ID = '019e0000-0000-7000-8000-000000000049'
@@ -12,7 +12,7 @@ const OTHER = ID.replace(/9$/, '8')
 const THIRD = ID.replace(/9$/, '7')
 const PATH = `/removals/${ID}`
 let yard: Yard
-const { last, sheet, saved, formOf, save } = oneSheet(() => yard, ID, '08:00')
+const { last, sheet, saved, formOf, save, words } = oneSheet(() => yard, ID, '08:00')
 /** “Go” over the form as it stands, its notes read, with more of its boxes tapped. */
 const go = async (...more: string[]) => {
   const typed = await formOf('check')
@@ -25,10 +25,11 @@ const go = async (...more: string[]) => {
 const asked = async (value: string) =>
   (await yard.get(`${PATH}/check`)).text.includes(`name="again.${value}"`)
 
-beforeEach(async () => {
+beforeAll(async () => {
   yard = await yardOn(DAY)
   await yard.photos.keep(PHOTO)
 })
+beforeEach(() => emptied(yard))
 
 describe('words that are deleted', () => {
   const told: Sheet = { ...READY, job: { ...READY.job, told: 'By the gas pipe, my son is allergic' } }
@@ -111,18 +112,18 @@ describe('a tick for the gas station', () => {
     saved(theirs, 'Bram', { of: THIRD })
     expect((await go()).status).toBe(422)
     expect((await go(`not-there:gas:${THIRD}`)).status).toBe(303)
-    expect(wordsOf((await yard.get(PATH)).text)).toContain('not here: gas pipe')
+    expect(await words()).toContain('not here: gas pipe')
   })
 })
 
 test('who erases a sheet reads what of the house is forgotten with it', async () => {
   saved({ ...READY, site: { ...READY.site, behind: ['gas'], behindNote: 'A cable above it' } })
-  const page = wordsOf((await yard.get(`${PATH}/erase`)).text)
+  const page = await words(`${PATH}/erase`)
   expect(page).toContain(
     'What it says of this house: electric wires, gas pipe . A new sheet of it will not know.',
   )
   saved(READY)
-  expect(wordsOf((await yard.get(`${PATH}/erase`)).text)).not.toContain('What it says of this house')
+  expect(await words(`${PATH}/erase`)).not.toContain('What it says of this house')
 })
 
 describe('one more, written before the “go”', () => {
