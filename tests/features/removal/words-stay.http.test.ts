@@ -119,7 +119,7 @@ test('who erases a sheet reads what of the house is forgotten with it', async ()
   saved({ ...READY, site: { ...READY.site, behind: ['gas'], behindNote: 'A cable above it' } })
   const page = wordsOf((await yard.get(`${PATH}/erase`)).text)
   expect(page).toContain(
-    'What it says of this house: electric wires, gas pipe . A new sheet of it will not know.',
+    'What it says of this house: electric wires, gas pipe, its notes . A new sheet of it will not know.',
   )
   saved(READY)
   expect(wordsOf((await yard.get(`${PATH}/erase`)).text)).not.toContain('What it says of this house')
