@@ -11,12 +11,31 @@ export function isTelephone(number: string, phone: string | undefined): boolean 
   return line.length > 5 && digitsOf(number).endsWith(line)
 }
 
-/** Words beside a number that say no house ('No. 4', 'Flat 2'), and those that every street has. */
-const BESIDE = 'no nr flat unit apt house'.split(' ')
-const ANY_STREET =
-  'the old new upper lower north south east west street road row lane avenue ave drive court place way close blvd calle avenida camino'.split(
+/** Words beside a number that say no house ('No. 4', 'Flat 2'). */
+const BESIDE = 'the no nr flat unit apt house'.split(' ')
+/** Those that every street has. */
+const KINDS =
+  'street road lane avenue drive court place way close boulevard blvd calle avenida camino walk hill row terrace crescent gardens grove green mews rise park view square alley path track circle loop trail bank end gate yard highway route mile'.split(
     ' ',
   )
+const WHICH =
+  'old new upper lower north south east west little great big front back side left right near behind'.split(
+    ' ',
+  )
+/** Those that many a place has, and trees: by itself none is the name of a house. */
+const ORDINARY =
+  'school primary nursery preschool daycare creche college church chapel hall farm farmhouse barn stable cottage lodge bungalow mill orchard garden wall fence shed garage porch playground field wood edge quarry pond lake river bridge station shop store inn pub hotel felled tree oak ash elm beech birch pine fir larch maple willow poplar alder hazel holly hawthorn yew lime linden chestnut walnut cherry apple pear plum cedar'.split(
+    ' ',
+  )
+const SHORT: Readonly<Record<string, string>> = {
+  hwy: 'highway',
+  rd: 'road',
+  ln: 'lane',
+  ave: 'avenue',
+  dr: 'drive',
+  ct: 'court',
+  pl: 'place',
+}
 const NUMBERS = 'one two three four five six seven eight nine ten eleven twelve'.split(' ')
 const ORDINALS = 'first second third fourth fifth sixth seventh eighth ninth tenth'.split(' ')
 /** Letters by which two words are one that was mistyped, and that a word cut short has at least: 'Inventd', 'Inv.' (judgement). */
@@ -24,19 +43,43 @@ const ALIKE = 5
 const CUT_SHORT = 3
 
 const doorWords = (text: string): string[] =>
-  wordsOf(text.replaceAll(/['’.]/g, '').replaceAll(/(\d)(\p{L}{3})/gu, '$1 $2')).map((w) => {
+  wordsOf(
+    text
+      .replaceAll(/['’.]/g, '')
+      .replaceAll(/(\d)(\p{L}{3})/gu, '$1 $2')
+      // Elsewhere it is a saint.
+      .replaceAll(/\bst(?=[\s\d]*(,|$))/gi, 'street'),
+  ).map((w) => {
     const [n, nth] = [NUMBERS.indexOf(w), ORDINALS.indexOf(w)]
-    return w === 'hwy'
-      ? 'highway'
-      : n >= 0
-        ? `${n + 1}`
-        : nth >= 0
-          ? `${nth + 1}th`
-          : w.replace(/^(\d+)(st|nd|rd)$/, '$1th')
+    return n >= 0
+      ? `${n + 1}`
+      : nth >= 0
+        ? `${nth + 1}th`
+        : (SHORT[w] ?? w.replace(/^(\d+)(st|nd|rd)$/, '$1th'))
   })
 
-const namesIn = (words: readonly string[]): string[] =>
-  words.filter((w) => w.length > 2 && !/\d/.test(w) && !ANY_STREET.includes(w) && !BESIDE.includes(w))
+const isIn = (words: readonly string[], w: string): boolean =>
+  words.includes(w) || words.includes(w.replace(/s$/, ''))
+const isStreetWord = (w: string): boolean => isIn(KINDS, w) || WHICH.includes(w)
+
+/** What a door is called by. */
+interface Called {
+  numbers: string[]
+  /** All its words but numbers. */
+  plain: string[]
+  /** Those that not any place may have. */
+  names: string[]
+  /** Names and ordinary words; where it has none ('Old Hill Road'), all but the kind of street. */
+  heads: string[]
+}
+
+function calledBy(words: readonly string[]): Called {
+  const numbers = words.flatMap((w) => /^\d+(?!\d*th)/.exec(w)?.[0] ?? [])
+  const plain = words.filter((w) => !/^\d+[a-z]?$/.test(w) && !BESIDE.includes(w))
+  const said = plain.filter((w) => !isStreetWord(w) && w.length > 2)
+  const heads = said.length > 0 ? said : plain.length > 1 ? plain.slice(0, -1) : plain
+  return { numbers, plain, names: said.filter((w) => !isIn(ORDINARY, w) && !/\d/.test(w)), heads }
+}
 
 const isLike = (a: string, b: string): boolean => {
   const [short, long] = a.length < b.length ? [a, b] : [b, a]
@@ -44,30 +87,36 @@ const isLike = (a: string, b: string): boolean => {
   return short.length >= ALIKE && a.slice(0, ALIKE) === b.slice(0, ALIKE)
 }
 
+const sharedIn = (a: readonly string[], b: readonly string[]): string[] =>
+  a.filter((one) => b.some((other) => one === other || isLike(one, other)))
+
 /**
- * One name, and no other number: '4a Invented Rd' is '4-6 Inventd Row' and 'Invented Row'. Where neither has a name but those that
- * every street has, one of these: '47 Old St' is '47 Old Street'.
+ * One name, and no other number: '4a Invented Rd' is '4-6 Inventd Row' and 'Invented Row'. Where one of them has no name but words that
+ * any place may have, one of these is enough beside the number ('47 Old St' is '47 Old Street'), and without it two, or all of them:
+ * '2 Quarry Road' is no 'quarry edge'.
  */
 function sameDoor(a: string, b: string): boolean {
-  const [x, y] = [doorWords(a), doorWords(b)]
-  const numbers = (words: readonly string[]): string[] =>
-    words.flatMap((w) => /^\d+(?!\d*th)/.exec(w)?.[0] ?? [])
-  const [m, n] = [numbers(x), numbers(y)]
-  if (m.length > 0 && n.length > 0 && !m.some((number) => n.includes(number))) return false
-  const [v, w] = [namesIn(x), namesIn(y)]
-  if (v.length > 0 && w.length > 0) return v.some((one) => w.some((other) => isLike(one, other)))
-  const plain = x.filter((word) => !/^\d+[a-z]?$/.test(word) && !BESIDE.includes(word))
-  return m.length + n.length > 1 && v.length === w.length && plain.some((word) => y.includes(word))
+  const [x, y] = [calledBy(doorWords(a)), calledBy(doorWords(b))]
+  const numbered = x.numbers.length > 0 && y.numbers.length > 0
+  if (numbered && sharedNumbers(x, y).length === 0) return false
+  if (x.names.length > 0 && y.names.length > 0) return sharedIn(x.names, y.names).length > 0
+  const heads = sharedIn(x.heads, y.heads).length
+  if (numbered || heads === 0) return heads > 0
+  const [v, w] = [x.plain, y.plain].map((words) => words.filter((word) => !WHICH.includes(word)))
+  return sharedIn(x.plain, y.plain).length > 1 || v?.join() === w?.join()
 }
 
-/** The part of an address that names the house: not the flat, not the town. */
-const doorOf = (address: string): string[] => {
+const sharedNumbers = (x: Called, y: Called): string[] => x.numbers.filter((n) => y.numbers.includes(n))
+
+const isStreet = (part: string): boolean => doorWords(part).some(isStreetWord)
+
+/** The parts of an address that name the house: not the flat, not the town. 'Rose Cottage, 5 Invented Lane' has two. */
+const doorsOf = (address: string): string[] => {
   const parts = address.split(',')
   const door = parts.find((part) => doorWords(part).some((w) => !/\d/.test(w) && !BESIDE.includes(w)))
-  return door === undefined ? parts : [door]
+  if (door === undefined) return parts
+  return [door, ...parts.filter((part) => part !== door && /^\s*\d/.test(part) && isStreet(part))]
 }
-
-const isStreet = (part: string): boolean => doorWords(part).some((w) => ANY_STREET.includes(w))
 
 /** A house by its name alone, and one by its number, in one street: 'Rose Cottage, Invented Lane' may be '5 Invented Lane'. */
 function sameStreet(a: string, b: string): boolean {
@@ -78,7 +127,7 @@ function sameStreet(a: string, b: string): boolean {
 
 /** All words of the one are in the other, number and all: '1 Old St' is 'Old St 1' and 'Flat 2, 1 Old St, Springfield'. */
 function sameAddress(a = '', b = ''): boolean {
-  if (doorOf(a).some((x) => doorOf(b).some((y) => sameDoor(x, y)))) return true
+  if (doorsOf(a).some((x) => doorsOf(b).some((y) => sameDoor(x, y)))) return true
   if (sameStreet(a, b)) return true
   const [short = [], long = []] = [a, b]
     .map((x) => doorWords(x).filter((w) => !BESIDE.includes(w)))
@@ -87,22 +136,25 @@ function sameAddress(a = '', b = ''): boolean {
   return short.length > 0 && numbered && short.every((w) => long.includes(w))
 }
 
-/** Letters of a name that is another one by one letter (judgement): 'Oak' and 'Ash' are. */
-const LONG = 6
+/** Letters that a word has at least to be another one by one letter (judgement): 'Beech' and 'Beach' are, 'Oak' and 'Elk' are not. */
+const LONG = 4
 
-/** One number, and the longest words of the two streets are one letter apart. */
+/** By ear 'Quarble' is 'Kwarble'. */
+const byEar = (w: string): string => w.replace('qu', 'kw')
+
+/** One number, and words by which the two streets are called are one letter apart. */
 function soundsAlike(a = '', b = ''): boolean {
   // Before anything that takes time: of a thousand sheets few bear that number.
-  if (!a.match(/\d+/g)?.some((number) => b.includes(number))) return false
-  const [x = [], y = []] = [a, b].map((address) => doorOf(address).flatMap(doorWords))
-  if (!x.some((word) => /^\d/.test(word) && y.includes(word))) return false
-  // By ear 'Quarble' is 'Kwarble'.
-  const [street = '', other = ''] = [x, y].map((words) =>
-    namesIn(words)
-      .sort((v, w) => w.length - v.length)[0]
-      ?.replace('qu', 'kw'),
+  if (/\d/.test(a) && !a.match(/\d+/g)?.some((n) => b.includes(n)) && /\d/.test(b)) return false
+  const [x = [], y = []] = [a, b].map((address) => doorsOf(address).map((d) => calledBy(doorWords(d))))
+  const words = ({ names, heads }: Called) => (names.length > 0 ? names : heads).map(byEar)
+  const isOne = (v: string, w: string) => Math.min(v.length, w.length) >= LONG && distance(v, w) < 2
+  return x.some((one) =>
+    y.some(
+      (other) =>
+        sharedNumbers(one, other).length > 0 && words(one).some((v) => words(other).some((w) => isOne(v, w))),
+    ),
   )
-  return Math.min(street.length, other.length) >= LONG && distance(street, other) < 2
 }
 
 type Caller = Pick<Job, 'address' | 'phone' | 'email' | 'name'>
@@ -138,10 +190,12 @@ export function sharedWith(
 ): { shares: Shared; was?: string } | undefined {
   const now = sharedBy(job, here)
   if (now !== undefined) return { shares: now }
-  for (const { what, words = '' } of noted) {
-    const shares =
-      what === 'house' ? sharedBy({ address: words, phone: words, email: words }, here) : undefined
-    if (shares !== undefined) return { shares, was: words }
+  const had = noted.flatMap(({ what, words = '' }) => (what === 'house' ? [words] : []))
+  for (const was of had) {
+    const shares = sharedBy({ address: was, phone: was, email: was }, here)
+    if (shares !== undefined) return { shares, was }
   }
-  return soundsAlike(job.address, here.address) ? { shares: 'perhaps' } : undefined
+  if (soundsAlike(job.address, here.address)) return { shares: 'perhaps' }
+  const was = had.find((words) => soundsAlike(words, here.address))
+  return was === undefined ? undefined : { shares: 'perhaps', was }
 }

@@ -190,6 +190,12 @@ function asksOf(what: Told): Pick<Again, 'asks' | 'not' | 'here'> {
 const SO_HERE = { not: 'Looked: not so', here: 'It is so' }
 const OF_ANOTHER = { not: 'Another house', here: 'The same house' }
 
+/** The first of what a sheet says that is perhaps of this house: ' It says: gas pipe.' */
+const quoted = ({ shares, what: [first], notes: [note] }: OtherSheet): string =>
+  shares !== 'perhaps'
+    ? ''
+    : ` It says: ${first === undefined ? `“${note}”` : GRAVE_WORDS[first].toLowerCase()}.`
+
 /** What is looked for again for what somebody wrote, or another sheet says. */
 function lookedAgain(sheet: Sheet, others: readonly OtherSheet[]): Again[] {
   return [
@@ -218,7 +224,7 @@ function lookedAgain(sheet: Sheet, others: readonly OtherSheet[]): Again[] {
               id: stoppedThere(o),
               ...(o.shares === 'perhaps' ? OF_ANOTHER : SO_HERE),
               asks: o.shares === 'perhaps' ? 'Is it the same house?' : `“${o.asks}”: is that so here?`,
-              why: `Another sheet ${sharing(o)}${o.stopped === undefined ? '' : ' was stopped'}: ${o.name}.`,
+              why: `Another sheet ${sharing(o)}${o.stopped === undefined ? '' : ' was stopped'}: ${o.name}.${quoted(o)}`,
             },
           ]),
     ]),

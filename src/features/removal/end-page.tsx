@@ -38,9 +38,11 @@ interface EraseProps extends Omit<EndProps, 'form'> {
   colonies: { tag: string; path: string }[]
   /** What it says of the house that can kill. */
   said: string[]
+  /** What is left of it on open sheets of this house. */
+  leaves: { name: string; words: string }[]
 }
 
-export const RemovalErasePage = ({ frame, path, name, versions, colonies, said }: EraseProps) => (
+export const RemovalErasePage = ({ frame, path, name, versions, colonies, said, leaves }: EraseProps) => (
   <Layout frame={frame} title="Erase a sheet" ways={false}>
     <p class="crumb">
       <a href={path}>‹ {name}</a>
@@ -77,6 +79,11 @@ export const RemovalErasePage = ({ frame, path, name, versions, colonies, said }
     </ul>
     <h2>What stays, and until when</h2>
     <ul>
+      {leaves.map((l) => (
+        <li>
+          On the open sheet of {l.name}, read there before “go”: “{l.words}” Not the words themselves.
+        </li>
+      ))}
       {colonies.length === 0 ? null : (
         <li>The colonies and their journal. Somebody may have written a name into a note: look.</li>
       )}

@@ -23,10 +23,10 @@ function grewTooHot(c: AppContext, deps: PageDeps, before: Sheet, after: Sheet):
 }
 
 /** A “go” that a change takes the ground from does not come back by itself: it is decided anew. */
-export function fallen(c: AppContext, deps: PageDeps, before: Sheet, after: Sheet): Sheet {
+export function fallen(c: AppContext, deps: PageDeps, before: Sheet, after: Sheet, id?: string): Sheet {
   const { decision } = after
-  if (decision === undefined || !stoodOn(c, deps, before, decision.on)) return after
-  const stands = stoodOn(c, deps, after, decision.on) && !isOtherwise(before, after)
+  if (decision === undefined || !stoodOn(c, deps, before, decision.on, id)) return after
+  const stands = stoodOn(c, deps, after, decision.on, id) && !isOtherwise(before, after)
   if (stands && !grewTooHot(c, deps, before, after)) return after
   return { ...after, decision: { ...decision, fell: whoAndWhen(c, deps) } }
 }

@@ -30,7 +30,7 @@ export function withAgain(typed: Typed): Typed {
 export const isHere = (id: string): string => `here:${id}`
 
 /** Letters that the form of that note takes: more, and nobody could put it right there. */
-const MOST = 500
+export const MOST = 500
 
 const LISTS = [
   ['behind', BEHIND],

@@ -17,6 +17,7 @@ import {
 } from '../../records/index.ts'
 import { fingerprint } from '../../store/index.ts'
 import { goneFrom } from './grave.ts'
+import { GRAVE_WORDS } from './hazard-words.ts'
 import { tappedAt } from './hazards.ts'
 import { type Facts, MET, NOT_NEEDED } from './item.ts'
 import { notesOf } from './notes-read.ts'
@@ -44,7 +45,7 @@ export interface OtherSheet {
   /** Why it is asked about here. */
   shares: Shared | 'job'
   what: Told[]
-  /** Its notes that are not on this one. */
+  /** Its notes that are not on this one; where it is perhaps of this house, the first of its words. */
   notes: string[]
   /** It was refused, or waits; or why it ended. */
   stopped?: Decision | string
@@ -63,9 +64,9 @@ export const sharing = ({ shares }: Pick<OtherSheet, 'shares'>): string =>
 /** As somebody taps it before the cut, of one other sheet: what the next one says, or this one later, is asked by itself. */
 export const notThere = (what: Told, { id }: Pick<OtherSheet, 'id'>): string => `not-there:${what}:${id}`
 
-/** The same of why it was stopped; said again later, it is asked again. */
-export const stoppedThere = ({ id, stopped, shares, what }: OtherSheet): string =>
-  `not-there:stopped:${id}${shares === 'perhaps' ? `:${what.join()}` : ''}${typeof stopped === 'object' && stopped.at !== undefined ? `:${stopped.at}` : ''}`
+/** The same of why it was stopped, or of what it says that is perhaps of this house; said again later, it is asked again. */
+export const stoppedThere = ({ id, stopped, shares, what, notes }: OtherSheet): string =>
+  `not-there:stopped:${id}${shares === 'perhaps' ? `:${what.join() || fingerprint(notes).toString(36)}` : ''}${typeof stopped === 'object' && stopped.at !== undefined ? `:${stopped.at}` : ''}`
 
 /** Its notes, read here: by one tap that is of exactly these words. */
 export const readThere = ({ id, notes }: Pick<OtherSheet, 'id' | 'notes'>): string =>
@@ -108,7 +109,7 @@ export function moreOn(other: Sheet, s: Sheet): Told[] {
 export const saidOn = (s: Sheet): Told[] => moreOn(s, EMPTY_SHEET)
 
 /** Why nothing was opened there: a decision, or why it ended. */
-const stopOf = ({ decision, ended }: Sheet): OtherSheet['stopped'] =>
+export const stopOf = ({ decision, ended }: Sheet): OtherSheet['stopped'] =>
   ended?.why ?? (decision?.is === 'go' ? undefined : decision)
 
 /** “Whole wall hisses”: nothing that is on a list, and somebody stopped for it. A bare “Wait” is none. */
@@ -124,74 +125,111 @@ const saysOf = (s: Sheet, day: string): string[] => {
 }
 
 /** As it stands in the note of a sheet that its house is that of another one too. */
-const isToo = ({ job }: Sheet): string => `This house is “${job.address}” too`
+const isToo = (house = ''): string => `This house is “${house}” too`
+
+/** Without what is decided on it: a “go” must not change what its own ticks are of. */
+const undecided = ({ decision: _, ...s }: Sheet): Sheet => s
+
+/** Of one that is perhaps of this house, whether it is, and the first of what it says: all the rest once it is. */
+function asPerhaps(o: OtherSheet, house: string | undefined): OtherSheet[] {
+  const { stopped: _, ...other } = o
+  const notes = [...(o.asks === undefined ? [] : [o.asks]), ...o.notes].slice(0, o.what.length > 0 ? 0 : 1)
+  return o.what.length + notes.length === 0 ? [] : [{ ...other, notes, asks: isToo(house) }]
+}
+
+/** Of another sheet, and how its house is called there. */
+interface Said {
+  other: OtherSheet
+  house: string | undefined
+}
+
+/** What one other sheet says more than this one, or why it was stopped: of a job that is done, what stays in the house. */
+function saidThere(id: string, s: Sheet, all: readonly Known[], today: string, v: Known): Said[] {
+  const { by } = v
+  const same = v.id === id
+  const shared: { shares: OtherSheet['shares']; was?: string } | undefined = !same
+    ? sharedWith(v.sheet, s.job)
+    : by === undefined
+      ? undefined
+      : { shares: 'job' }
+  if (shared === undefined) return []
+  const { was } = shared
+  const house = was ?? v.sheet.job.address
+  const isOne = s.site.foundNote?.includes(isToo(house)) === true
+  const shares = isOne ? 'house' : shared.shares
+  const maybe = shares === 'perhaps'
+  // Of what is not sent, only what is new: as the yard has it, it is asked about by itself.
+  const there = by === undefined ? undefined : all.find((o) => o.by === undefined && o.id === v.id)
+  const told = there?.sheet ?? s
+  const { work, decision, job } = v.sheet
+  const on = work.on ?? decision?.on ?? (maybe ? (job.calledOn ?? job.plannedOn ?? today) : undefined)
+  const isDone = v.colonies.length > 0
+  if ((isDone || maybe) && (on === undefined || daysBetween(on, today) > STAYS_DAYS)) return []
+  const more = [...moreOn(v.sheet, s), ...(same ? goneFrom(v.sheet, s) : [])]
+  const what = [...new Set(more)].filter(
+    (g) => (!isDone || STAYS.includes(g)) && (same || moreOn(v.sheet, told).includes(g)),
+  )
+  const stopped = isDone ? undefined : stopOf(v.sheet)
+  const own = [undecided(s), same || there === undefined ? undecided(told) : told].flatMap((x) =>
+    saysOf(x, today),
+  )
+  const heard = own.map(bare)
+  const why = asksOf(v.sheet, stopped)
+  // It was taken over as a note of this one, and is read as such.
+  const asks = why !== undefined && own.some((text) => text.includes(why)) ? undefined : why
+  const noted = saysOf(v.sheet, '')
+  const facts = (v.facts ?? []).filter((fact) => !noted.some((text) => fact.includes(text)))
+  const notes = [...noted.filter((text) => text !== why && !heard.includes(bare(text))), ...facts]
+  if (what.length === 0 && stopped === undefined && notes.length === 0) return []
+  const other: OtherSheet = {
+    id: by === undefined ? v.id : fingerprint([v.id, by]).toString(36),
+    path: by === undefined ? `/removals/${v.id}` : '/outbox',
+    name: `${sheetName(v.sheet)}${was === undefined ? (maybe ? `, ${job.address}` : '') : ` (“${was}” was on it before)`}${by === undefined ? '' : ` (${by}, not sent)`}`,
+    shares,
+    what,
+    notes,
+    ...(stopped === undefined ? {} : { stopped }),
+    ...(asks === undefined ? {} : { asks }),
+  }
+  return [{ other, house }]
+}
+
+/** Other sheets of the same house that say more than this one, or were stopped; and those that perhaps are. */
+export const otherSheetsOf = (id: string, s: Sheet, all: readonly Known[], today: string): OtherSheet[] =>
+  all.flatMap((v) =>
+    saidThere(id, s, all, today, v).flatMap(({ other, house }) =>
+      other.shares === 'perhaps' ? asPerhaps(other, house) : [other],
+    ),
+  )
 
 /**
- * Other sheets of the same house that say more than this one, or were stopped: of a job that is done, what stays in the house. Of one
- * that is perhaps of this house, with what can kill on it, whether it is.
+ * What is left on a sheet of another one that is erased: what can kill, and of words only that there were some, for they may name
+ * somebody. '' where it says no more than this one.
  */
-export function otherSheetsOf(id: string, s: Sheet, all: readonly Known[], today: string): OtherSheet[] {
-  return all.flatMap((v): OtherSheet[] => {
-    const { by } = v
-    const same = v.id === id
-    const shared = !same
-      ? sharedWith(v.sheet, s.job)
-      : by === undefined
-        ? undefined
-        : { shares: 'job' as const }
-    if (shared === undefined) return []
-    const isOne = s.site.foundNote?.includes(isToo(v.sheet)) === true
-    const { shares, was } = { was: undefined, ...shared, ...(isOne ? { shares: 'house' as const } : {}) }
-    const maybe = shares === 'perhaps'
-    // Of what is not sent, only what is new: as the yard has it, it is asked about by itself.
-    const there = by === undefined ? undefined : all.find((o) => o.by === undefined && o.id === v.id)
-    const told = there?.sheet ?? s
-    const { work, decision, job } = v.sheet
-    const on = work.on ?? decision?.on ?? (maybe ? (job.calledOn ?? job.plannedOn ?? today) : undefined)
-    const isDone = v.colonies.length > 0
-    if ((isDone || maybe) && (on === undefined || daysBetween(on, today) > STAYS_DAYS)) return []
-    const more = [...moreOn(v.sheet, s), ...(same ? goneFrom(v.sheet, s) : [])]
-    const what = [...new Set(more)].filter(
-      (g) => (!isDone || STAYS.includes(g)) && (same || moreOn(v.sheet, told).includes(g)),
-    )
-    const stopped = isDone || maybe ? undefined : stopOf(v.sheet)
-    const own = [s, told].flatMap((x) => saysOf(x, today))
-    const heard = own.map(bare)
-    const why = asksOf(v.sheet, stopped)
-    // It was taken over as a note of this one, and is read as such.
-    const asks = maybe
-      ? isToo(v.sheet)
-      : why !== undefined && own.some((text) => text.includes(why))
-        ? undefined
-        : why
-    const noted = saysOf(v.sheet, '')
-    const facts = (v.facts ?? []).filter((fact) => !noted.some((text) => fact.includes(text)))
-    const notes = maybe
-      ? []
-      : [...noted.filter((text) => text !== why && !heard.includes(bare(text))), ...facts]
-    // Sprayed bees kill nobody.
-    if (maybe && what.every((g) => g === 'sprayed')) return []
-    if (what.length === 0 && stopped === undefined && notes.length === 0) return []
-    return [
-      {
-        id: by === undefined ? v.id : fingerprint([v.id, by]).toString(36),
-        path: by === undefined ? `/removals/${v.id}` : '/outbox',
-        name: `${sheetName(v.sheet)}${maybe ? `, ${job.address}` : was === undefined ? '' : ` (“${was}” was on it before)`}${by === undefined ? '' : ` (${by}, not sent)`}`,
-        shares,
-        what,
-        notes,
-        ...(stopped === undefined ? {} : { stopped }),
-        ...(asks === undefined ? {} : { asks }),
-      },
-    ]
-  })
-}
+export const leftOf = (id: string, s: Sheet, erased: Known, today: string): string =>
+  saidThere(id, s, [erased], today, erased)
+    .map(({ other: { shares, what, stopped, notes } }) => {
+      const held = [
+        typeof stopped === 'string' ? 'ended' : stopped?.reason === undefined ? '' : STOPPED[stopped.is],
+        notes.length === 0 ? '' : 'held notes',
+      ].filter(Boolean)
+      const said =
+        what.length === 0 ? '' : `said: ${what.map((g) => GRAVE_WORDS[g].toLowerCase()).join(', ')}`
+      const rest = held.length === 0 ? '' : `${held.join(' and ')}: look again`
+      const all = [said, rest].filter(Boolean).join('; it ')
+      return all === ''
+        ? ''
+        : `Another sheet ${shares === 'perhaps' ? 'perhaps of' : 'of'} this house, erased since, ${all}.`
+    })
+    .join(' ')
+
+const STOPPED: Record<Decision['is'], string> = { refuse: 'was refused', wait: 'was to wait', go: '' }
 
 /** Those whose notes are read here. Begun is what was written down as begun: what opens it is begun on notes that are read. */
 export const readOf = (s: Sheet, others: readonly OtherSheet[], today: string): OtherSheet[] =>
   isUnderWay(s, today) && (s.work.underGo ?? s.work.withoutGo) !== undefined
     ? []
-    : others.filter((o) => o.notes.length > 0)
+    : others.filter((o) => o.shares !== 'perhaps' && o.notes.length > 0)
 
 /** Each thing of each sheet by itself: one tap for a gas pipe and asbestos would be tapped for the one that was looked for. */
 export function otherSheets(s: Sheet, others: readonly OtherSheet[], today: string): Facts {

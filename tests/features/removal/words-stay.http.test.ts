@@ -120,7 +120,7 @@ test('who erases a sheet reads what of the house is forgotten with it', async ()
   saved({ ...READY, site: { ...READY.site, behind: ['gas'], behindNote: 'A cable above it' } })
   const page = await words(`${PATH}/erase`)
   expect(page).toContain(
-    'What it says of this house: electric wires, gas pipe . A new sheet of it will not know.',
+    'What it says of this house: electric wires, gas pipe, its notes . A new sheet of it will not know.',
   )
   saved(READY)
   expect(await words(`${PATH}/erase`)).not.toContain('What it says of this house')
