@@ -65,7 +65,7 @@ test('a form that was open since yesterday does not bring its ticks into today',
   yard.setDay('2026-06-13')
   const answer = await yard.post(`${PATH}/check`, { ...stale, on: '', hottestC: '75', is: 'go' })
   expect(answer.status).toBe(422)
-  expect(sheet()?.check.done).toEqual([])
+  expect(sheet()?.check.done ?? []).toEqual([])
   expect(sheet()?.decision?.on).toBe(DAY)
 })
 
