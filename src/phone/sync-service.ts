@@ -139,7 +139,18 @@ export function syncServiceOf(parts: SyncServiceParts): SyncService {
     return waiting === null ? null : pageOf(UnlistedPage({ frame, waiting, kills }), ofJob ? 503 : 200)
   }
 
+  /** A form that the server showed may be of a later version than this phone has heard of: it is judged by no older one. */
+  async function hearOfIt(request: Request): Promise<void> {
+    const id = A_JOB.exec(new URL(request.url).pathname)?.[1]
+    if (id === undefined) return
+    const version = Number((await request.formData()).get('version'))
+    const theirs = (await snapshot()).sheets.find((s) => s.id === id)?.theirs
+    if (theirs == null || !(Math.floor(version) > theirs.version)) return
+    await Promise.race([send(), new Promise((done) => setTimeout(done, HEARING_MS))])
+  }
+
   async function takeForm(request: Request): Promise<Response | null> {
+    await hearOfIt(request.clone()).catch(() => undefined)
     const taken = await answered(request, (of, head, today) => bookOf({ ...of, head, today }))
     if (taken === null) return unlisted(request)
     const { answer, repository, viewer, behind } = taken
@@ -204,7 +215,9 @@ export function syncServiceOf(parts: SyncServiceParts): SyncService {
   }
 }
 
-const A_JOB = /^\/removals\/[\da-f]{8}-/
+const A_JOB = /^\/removals\/([\da-f]{8}-[\da-f-]+)/
+/** Milliseconds to wait for it; then it is judged by what is here, and says so. */
+const HEARING_MS = 2500
 
 /** No page of the round, nothing that is kept here, not allowed, or broken here: the server may know better. */
 const isForServer = ({ headers, status }: Response): boolean =>

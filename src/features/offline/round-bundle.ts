@@ -135,17 +135,19 @@ export function roundBundle(
   }
 }
 
-/** Days after its day in which a job that is not over stays on the phone: its intake may be logged the day after. */
+/** Days after its day in which a job with no bees yet stays on the phone: its intake may be logged the day after. */
 const LATE_DAYS = 3
 
-/** Jobs of today and tomorrow, those of the last days that are not over, calls that came in today, and other sheets of their houses. */
+/**
+ * Jobs of today and tomorrow, those of the last days that no bees came of, refused or ended ones too (a phone on which something waits
+ * does not forget why), calls that came in today, and other sheets of their houses.
+ */
 function sheetsFor(book: Repository, today: Day): RoundSheet[] {
   const [from, to] = [addDays(today, -LATE_DAYS), addDays(today, 1)]
   const all = book.removals.list()
-  const due = all.filter(({ sheet: { job, ended, decision }, colonies }) => {
-    const over = colonies.length > 0 || ended !== undefined || decision?.is === 'refuse'
+  const due = all.filter(({ sheet: { job }, colonies }) => {
     const day = job.plannedOn ?? job.calledOn
-    return day !== undefined && day <= to && (day >= today || (day >= from && !over))
+    return day !== undefined && day <= to && day >= (colonies.length > 0 ? today : from)
   })
   // What another sheet of the same house says, of whatever day, holds this one without signal too.
   return all.filter((v) => due.some((d) => d === v || sharedWith(v.sheet, d.sheet.job) !== undefined))

@@ -28,12 +28,17 @@ function since(c: AppContext, deps: PageDeps, shown: Sheet, typed: Typed): strin
 
 /** How hot it is to be, typed into a form that lay open over night, was typed of that day: it is asked anew. */
 export function foreseenToday({ today }: AppContext['var']['frame'], typed: Typed): Typed {
-  const shownOn = one(typed, 'shownOn')
   const blank = ['hottestC', 'on', 'from', 'until', ...HOURS].map((name) => [name, []])
-  return shownOn === '' || shownOn === today ? typed : { ...typed, ...Object.fromEntries(blank) }
+  return layOver(typed, today) ? { ...typed, ...Object.fromEntries(blank) } : typed
 }
 
-/** What was tapped hours ago, in a form that lay open or before it was shown, was tapped in the kitchen: it is tapped again. */
+/** It was shown on another day. */
+const layOver = (typed: Typed, today: string): boolean => !['', today].includes(one(typed, 'shownOn'))
+
+/**
+ * What was tapped hours ago or on another day, in a form that lay open or before it was shown, was tapped in the kitchen: it is tapped
+ * again, and stands untapped in the form that comes back.
+ */
 export function seenLately(
   c: AppContext,
   deps: PageDeps,
@@ -50,8 +55,9 @@ export function seenLately(
     one(typed, 'heard.looked') === 'yes' && isLookedTooEarly(tickedAt ?? (isTime(at) ? at : now), now)
   const ranOver =
     tickedAt !== undefined && !isUnderWay(sheet, today) && tickedTooEarly({ ...sheet, check }, now)
-  return late || ranOver || (isTime(at) && isTooOld(at, now))
-    ? { ...typed, done: [], wires: [], shownAt: [], 'heard.looked': [] }
+  const wires = one(typed, 'wires') === 'near' ? ['near'] : []
+  return late || ranOver || layOver(typed, today) || (isTime(at) && isTooOld(at, now))
+    ? { ...typed, done: [], wires, shownAt: [], 'heard.looked': [] }
     : typed
 }
 

@@ -16,6 +16,7 @@ import { GRAVE_WORDS } from './hazard-words.ts'
 import { withAgain, withHere } from './looked-again.ts'
 import { freshOf, keepTyped, keptWords, nearIn } from './not-saved.ts'
 import { ASKED, ofElsewhere, stamped } from './place.ts'
+import { differing } from './sheet-facts.ts'
 import { isElsewhere, momentNow, type Saved, stampOf, staysBy, stoodFor } from './sheet-handlers.ts'
 import { showSheet } from './show.tsx'
 import { withKnown } from './since-open.ts'
@@ -53,7 +54,7 @@ export function savePart(
     const { sheet } = partTyped(c, deps, part, last.sheet, typed)
     const read = part === 'check' ? { ...sheet, check: { ...sheet.check, done } } : sheet
     keepTyped(c, deps, saved, { part, shown: last.sheet, read, typed })
-    return unknownForm(c, deps, saved, part, typed, left)
+    return unknownForm(c, deps, saved, part, { typed, sheet }, left)
   }
   const read = partTyped(c, deps, part, last.sheet, typed)
   const asked = stamped(read.sheet, shown, ASKED[part] ?? [], c.var.frame.today)
@@ -223,19 +224,31 @@ function versionIn(deps: PageDeps, { id, versions }: Saved, typed: Typed): numbe
     : (versions.find(({ version }) => fractionOf(said(version)) === content)?.version ?? shown)
 }
 
-/** A form of a version that is not here (a phone keeps two): nobody knows what it showed, so what was seen is asked again. */
+/**
+ * A form of a version that is not here (a phone keeps two): nobody knows what it showed, so what was seen is asked again, and what stands
+ * there otherwise than in it is said. One of a later version was not changed since: it is this book that is behind.
+ */
 function unknownForm(
   c: AppContext,
   deps: PageDeps,
   saved: Saved,
   part: Part,
-  typed: Typed,
+  { typed, sheet }: { typed: Typed; sheet: Sheet },
   left: string,
 ): Response | Promise<Response> {
+  const { units, today } = c.var.frame
+  const at = { units, today, currency: deps.store.settings.get('currency') }
+  const { last } = saved
+  const ahead = Math.floor(Number(one(typed, 'version'))) > Math.floor(last.version)
+  const stands = differing(part, sheet, last.sheet, at).map(
+    ([label, value]) => `${label}: ${value || 'empty'}`,
+  )
   const blank = Object.fromEntries([...(ASKED[part] ?? []), 'done', 'wires'].map((field) => [field, []]))
   const since =
     left === '' ? 'The sheet was changed since this form was opened' : `This page was open for ${left}`
-  const message = `${since}: read it, and tap what is so now.`
+  const message = ahead
+    ? 'This form is of a later version than is known here, and not all that stood on it is on this page. Open it anew with signal, or tap what is so now.'
+    : `${since}: read it, and tap what is so now.${stands.length === 0 ? '' : ` It says now: ${stands.join('; ')}.`}`
   return again(c, deps, saved, part, { ...typed, ...blank }, [{ field: '', message }])
 }
 

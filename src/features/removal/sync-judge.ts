@@ -41,8 +41,8 @@ export function sentProblems(
   known: Sheet,
   sent: Sheet,
   found: SavedSheet | null,
-  /** The sheet’s id, and photos that it names and that have not come. */
-  { id, absent }: { id: string; absent: ReadonlySet<string> },
+  /** The sheet’s id, photos that it names and that have not come, and whether its decision is asked about, and stands over nobody’s yet. */
+  { id, absent, asks }: { id: string; absent: ReadonlySet<string>; asks: boolean },
 ): string[] {
   const { today } = c.var.frame
   const people = knownAt(c, deps, sent, found)
@@ -80,7 +80,7 @@ export function sentProblems(
     if (decision.by !== signedIn(c)) said.push('The decision is signed by somebody else than who sends it')
     // One that fell on the phone stands over nothing, and says so.
     if (decision.fell === undefined) {
-      const over = refusedBefore(found?.last.sheet.decision, decision.by)
+      const over = asks ? undefined : refusedBefore(found?.last.sheet.decision, decision.by)
       // One's own is asked about where it is tapped; of two of one person the later one stands.
       const judged = { ...decision, ...(over === undefined || over.by === decision.by ? {} : { over }) }
       said.push(...lines('The decision', decisionProblems(judged, reckoned(decision.on), sent)))

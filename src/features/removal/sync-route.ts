@@ -104,7 +104,7 @@ export function removalSync(deps: PageDeps): Hono<Env> {
     const gone = goneUnsaid(before, merged, known, c.var.frame.today)
     // No “go” comes of a sheet that is asked about: what it brings beside it is not held up by what it lacks for one.
     const judged = asks && !beginsIn(known, mine) ? undecided(mine, moment, false) : mine
-    const problems = sentProblems(c, deps, known, judged, found, { id, absent })
+    const problems = sentProblems(c, deps, known, judged, found, { id, absent, asks })
     if (asks && (gone.length > 0 || problems.length > 0)) return refuse([...said, ALL_OUT], true)
     if (gone.length > 0)
       return refuse(

@@ -43,7 +43,7 @@ describe('the day after', () => {
     expect(stale.done).toContain('sting-plan')
     yard.setDay(NEXT)
     expect((await post('check', { ...stale, on: '', hottestC: '75', is: 'go' })).status).toBe(422)
-    expect(sheet().check.done).toEqual([])
+    expect(sheet().check.done ?? []).toEqual([])
     expect(sheet().decision?.on).toBe(DAY)
   })
 
