@@ -5,11 +5,30 @@
 import { isUnderWay, type Sheet } from '../../records/index.ts'
 import { fingerprint } from '../../store/index.ts'
 import { tickedHere } from './place.ts'
+import { isPlainName, isPlainPlace } from './plain-place.ts'
 import { isSaidHere } from './without-go.ts'
 
+/** Who and where, as it was typed. */
+const named = ({ job }: Sheet): (string | undefined)[] => [job.name, job.address]
+const placed = ({ site }: Sheet): (string | undefined)[] => [site.where, site.surface]
+
+/** All short fields, as far as they are filled. */
+export const shortTexts = (s: Sheet): string[] =>
+  [...named(s), ...placed(s)].filter((text) => text !== undefined)
+
+/** Short fields that say more than a plain place, an address or a name. */
+const moreThanPlain = (s: Sheet): string[] => {
+  const more = [
+    ...named(s).filter((text) => text !== undefined && !isPlainName(text)),
+    ...placed(s).filter((text) => text !== undefined && !isPlainPlace(text)),
+  ]
+  return more.filter((text) => text !== undefined)
+}
+
 /** What is typed into the fields of a form: of it alone nothing goes unread. */
-export const typedNotes = ({ job, site, agreement, work, callBacks = [] }: Sheet): string[] =>
-  [
+export const typedNotes = (s: Sheet): string[] => {
+  const { job, site, agreement, work, callBacks = [] } = s
+  const notes = [
     job.told,
     job.wayIn,
     site.sprayedNote,
@@ -24,7 +43,9 @@ export const typedNotes = ({ job, site, agreement, work, callBacks = [] }: Sheet
     work.left,
     work.note,
     ...callBacks.map((b) => b.note),
-  ].filter((text) => text !== undefined)
+  ]
+  return [...moreThanPlain(s), ...notes.filter((text) => text !== undefined)]
+}
 
 /** Words that were taken out unread, and stand nowhere. */
 const wentUnread = ({ site: { noted = [] } }: Sheet, texts: readonly string[]): string[] =>
@@ -33,8 +54,7 @@ const wentUnread = ({ site: { noted = [] } }: Sheet, texts: readonly string[]): 
   )
 
 /**
- * Every free text of a sheet but names, how somebody is reached, and where it is and what is cut, which stand above “Go”: a test
- * holds it against the schema. The reason of a decision, and of what it went over, is one but on the day on which it is a “go” that
+ * Every free text of a sheet but plain names and places, and how somebody is reached: a test holds it against the schema. The reason of a decision, and of what it went over, is one but on the day on which it is a “go” that
  * stands: whoever decided that has read it. `day`: that day; the one of the “go” where it is left out, and '' for none.
  */
 export function notesOf(s: Sheet, day = s.decision?.on): string[] {

@@ -19,7 +19,7 @@ import { fingerprint } from '../../store/index.ts'
 import { goneFrom } from './grave.ts'
 import { tappedAt } from './hazards.ts'
 import { type Facts, MET, NOT_NEEDED } from './item.ts'
-import { notesOf } from './notes-read.ts'
+import { notesOf, shortTexts } from './notes-read.ts'
 import { fierce, saidFierce } from './people.ts'
 import { tickedHere } from './place.ts'
 import { bare } from './was-said.ts'
@@ -156,7 +156,7 @@ export function otherSheetsOf(id: string, s: Sheet, all: readonly Known[], today
     )
     const stopped = isDone || maybe ? undefined : stopOf(v.sheet)
     const own = [s, told].flatMap((x) => saysOf(x, today))
-    const heard = own.map(bare)
+    const heard = [...own, ...shortTexts(s)].map(bare)
     const why = asksOf(v.sheet, stopped)
     // It was taken over as a note of this one, and is read as such.
     const asks = maybe

@@ -648,7 +648,7 @@ test('what is said where “none” was tapped is read once more above “Go”'
   const { text } = await yard.get(`${PATH}/check`)
   const words = wordsOf(text.slice(text.indexOf('checklist'), text.indexOf('value="go"')))
   expect(words).toContain(
-    'Read: all it says of danger is tapped “Bees in the wall.” “Grey pipe, and a cable.”',
+    'Read: all it says of danger is tapped “grey board” “Bees in the wall.” “Grey pipe, and a cable.”',
   )
   expect(words).toContain('You wrote: wall; left of the porch; grey board')
 })

@@ -10,7 +10,7 @@ import { HANGS_ON } from '../../../src/features/removal/swarm.ts'
 import type { Sheet } from '../../../src/records/removal-sheet.ts'
 import { sameHouse } from '../../../src/records/same-house.ts'
 import { DEFAULT_PROTOCOL } from '../../../src/recovery/index.ts'
-import { DAY, here, READY, SHOWS, swarmAt } from './ready.ts'
+import { DAY, here, READY, read, SHOWS, swarmAt } from './ready.ts'
 
 const holding = (s: Sheet): string[] =>
   beforeCut(s, DEFAULT_PROTOCOL, SHOWS, DAY)
@@ -90,9 +90,9 @@ describe('nothing behind it', () => {
 test('a meter box: “Water pipe” alone is not taken for the electric meter', () => {
   const box = (where: string): Sheet =>
     here({ ...READY, site: { ...READY.site, type: 'utility-box', where, behind: ['water'] } })
-  expect(holding(box('grey box by the gate'))).toEqual(['services'])
-  expect(holding(box('water box by the gate')), 'a well, a softener').toEqual(['services'])
-  expect(holding(box('water meter box by the gate'))).toEqual([])
+  expect(holding(read(box('grey box by the gate')))).toEqual(['services'])
+  expect(holding(read(box('water box by the gate'))), 'a well, a softener').toEqual(['services'])
+  expect(holding(read(box('water meter box by the gate')))).toEqual([])
 })
 
 describe('another sheet of the same house', () => {

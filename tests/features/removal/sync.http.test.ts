@@ -493,7 +493,7 @@ describe('on the phone', () => {
     const read = { 'heard.by': 'Odalys', 'heard.at': '07:50', 'heard.news': 'none' }
     expect((await go(read))?.status).toBe(303)
     expect(wordsOf(await phone.open(`/removals/${ID}`))).toContain(
-      'as the phone knew it, of Fri 12 Jun, 12:00; Odalys read the list at 07:50: nothing new',
+      'the phone had last heard at Fri 12 Jun, 12:00; Odalys read the list at 07:50: nothing new',
     )
   })
 

@@ -296,11 +296,11 @@ describe('a “go” on a phone that has heard nothing for hours', () => {
     })
     test('says so in the head, before and after it was opened', async () => {
       expect((await decide({ 'heard.looked': 'yes' })).status).toBe(303)
-      expect(wordsOf(await phone.open(PATH))).toContain('as the phone knew it')
+      expect(wordsOf(await phone.open(PATH))).toContain('the phone had last heard')
       const open = { ...(await form('work')), outdoorC: '70', water: 'yes', now: 'openedAt' }
       expect((await phone.post(`${PATH}/work`, open)).status).toBe(303)
       const page = wordsOf(await phone.open(PATH))
-      expect(page).toContain('as the phone knew it')
+      expect(page).toContain('the phone had last heard')
       expect(page).toContain('looked at all of it')
     })
     test('a look of one’s own is of the last hour', async () => {
@@ -360,7 +360,7 @@ describe('a “go” on a phone that has heard nothing for hours', () => {
       phone.at(`${DAY}T14:58:00Z`)
       expect((await openIt()).status).toBe(303)
       const page = wordsOf(await phone.open(PATH))
-      expect(page).toContain('as the phone knew it, of 12:00')
+      expect(page).toContain('the phone had last heard at 12:00')
       expect(page).toContain('What others found since is not here')
     })
     test('it opens it where somebody read the list aloud, or it was looked at again', async () => {
