@@ -8,22 +8,20 @@ import { tickedHere } from './place.ts'
 import { isPlainName, isPlainPlace } from './plain-place.ts'
 import { isSaidHere } from './without-go.ts'
 
-/** Who and where, as it was typed. */
-const named = ({ job }: Sheet): (string | undefined)[] => [job.name, job.address]
-const placed = ({ site }: Sheet): (string | undefined)[] => [site.where, site.surface]
+const defined = (texts: readonly (string | undefined)[]): string[] =>
+  texts.filter((text) => text !== undefined)
+
+const namesOf = ({ job }: Sheet): string[] => defined([job.name, job.address])
+export const placeTexts = ({ site }: Sheet): string[] => defined([site.where, site.surface])
 
 /** All short fields, as far as they are filled. */
-export const shortTexts = (s: Sheet): string[] =>
-  [...named(s), ...placed(s)].filter((text) => text !== undefined)
+export const shortTexts = (s: Sheet): string[] => [...namesOf(s), ...placeTexts(s)]
 
 /** Short fields that say more than a plain place, an address or a name. */
-const moreThanPlain = (s: Sheet): string[] => {
-  const more = [
-    ...named(s).filter((text) => text !== undefined && !isPlainName(text)),
-    ...placed(s).filter((text) => text !== undefined && !isPlainPlace(text)),
-  ]
-  return more.filter((text) => text !== undefined)
-}
+const moreThanPlain = (s: Sheet): string[] => [
+  ...namesOf(s).filter((text) => !isPlainName(text)),
+  ...placeTexts(s).filter((text) => !isPlainPlace(text)),
+]
 
 /** What is typed into the fields of a form: of it alone nothing goes unread. */
 export const typedNotes = (s: Sheet): string[] => {
@@ -44,7 +42,7 @@ export const typedNotes = (s: Sheet): string[] => {
     work.note,
     ...callBacks.map((b) => b.note),
   ]
-  return [...moreThanPlain(s), ...notes.filter((text) => text !== undefined)]
+  return [...moreThanPlain(s), ...defined(notes)]
 }
 
 /** Words that were taken out unread, and stand nowhere. */
@@ -62,7 +60,7 @@ export function notesOf(s: Sheet, day = s.decision?.on): string[] {
   const typed = typedNotes(s)
   const decided = d?.is === 'go' && d.fell === undefined && d.on === day ? [] : [d?.reason, d?.over?.reason]
   const signed = [check.clearedBy, ...(check.seconds ?? []).map((x) => x.reason), ...decided]
-  return [...typed, ...signed.filter((text) => text !== undefined), ...wentUnread(s, typed)]
+  return [...typed, ...defined(signed), ...wentUnread(s, typed)]
 }
 
 /** As somebody taps it before the cut. 'read:4f1k2m9a': other words, another tap. */

@@ -19,7 +19,7 @@ import { fingerprint } from '../../store/index.ts'
 import { goneFrom } from './grave.ts'
 import { tappedAt } from './hazards.ts'
 import { type Facts, MET, NOT_NEEDED } from './item.ts'
-import { notesOf, shortTexts } from './notes-read.ts'
+import { notesOf, placeTexts, shortTexts } from './notes-read.ts'
 import { fierce, saidFierce } from './people.ts'
 import { tickedHere } from './place.ts'
 import { bare } from './was-said.ts'
@@ -117,11 +117,8 @@ function asksOf(other: Sheet, stopped: OtherSheet['stopped']): string | undefine
   return why === undefined || !/\p{L}{3}/u.test(why) || namesHazard(other, why) ? undefined : why
 }
 
-/** Its notes, the reason of its “go” among them; and where it is and what is cut, which stand above “Go” of their own sheet alone. */
-const saysOf = (s: Sheet, day: string): string[] => {
-  const { where, surface } = s.site
-  return [...new Set([...notesOf(s, day), where, surface].filter((text) => text !== undefined))]
-}
+/** Its notes, the reason of its “go” among them; and where it is and what is cut, plain or not: it is another place. */
+const saysOf = (s: Sheet, day: string): string[] => [...new Set([...notesOf(s, day), ...placeTexts(s)])]
 
 /** As it stands in the note of a sheet that its house is that of another one too. */
 const isToo = ({ job }: Sheet): string => `This house is “${job.address}” too`

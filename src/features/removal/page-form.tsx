@@ -163,23 +163,12 @@ const PartForm = ({ part, form, page: p }: { part: Part; form: FormState; page: 
       types={p.types}
       currency={p.currency}
     />
-    {part === 'check' ? <Wrote sheet={p.sheet} /> : null}
     {/* To decide is at the end of all that is to be seen first; to save is always at the thumb. */}
     <div class={part === 'check' ? 'save' : 'act-bar act-row'}>
       <Buttons part={part} page={p} />
     </div>
   </form>
 )
-
-/** Where it is and what is cut: read once more where it is decided. */
-const Wrote = ({ sheet: { site } }: Pick<RemovalProps, 'sheet'>) => {
-  const place = [site.type, site.where, site.surface].filter((words) => words !== undefined)
-  return place.length === 0 ? null : (
-    <p class="small">
-      <b>You wrote:</b> {place.join('; ')}
-    </p>
-  )
-}
 
 /** What is done next at the wall, at the thumb: it sets its time, and says what it takes. */
 function actOf(p: RemovalProps, stopped: boolean): { value: string; words: string } | null {

@@ -650,7 +650,6 @@ test('what is said where “none” was tapped is read once more above “Go”'
   expect(words).toContain(
     'Read: all it says of danger is tapped “grey board” “Bees in the wall.” “Grey pipe, and a cable.”',
   )
-  expect(words).toContain('You wrote: wall; left of the porch; grey board')
 })
 
 test('no “go” for a job that has ended, for wasps, or with a dot for a reason', async () => {

@@ -8,7 +8,7 @@ import { type Sheet, sheet } from '../../../src/records/removal-sheet.ts'
 const NO_NOTES: Record<string, string> = {
   'job.phone': 'how somebody is reached',
   'job.email': 'how somebody is reached',
-  'site.type': 'names the place; above “Go”',
+  'site.type': 'a kind of job of this yard, tapped',
   'site.noted.by': 'a name',
   'site.noted.words': 'asked by itself: “is it here?”',
   'site.noted.writtenAt': 'a moment',
