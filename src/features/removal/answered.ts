@@ -116,7 +116,7 @@ export function asksWhy(c: AppContext, deps: PageDeps, before: Sheet, after: She
     return `left at ${before.work.leftAt}, and no “go” since: look again, or type the hour it was boxed`
   const [early] = beforeGo(after)
   if (goes && early !== undefined) return early
-  if (goes) return `a “go” stands, and this was not asked when work started. ${start.why}`
+  if (goes) return `this was to be met first. ${start.why}`
   return one(typed, 'withoutGo.why') === THAT_DAY && lost !== undefined
     ? `boxed at ${boxedAt}, and the “go” fell at ${lost.at}`
     : 'no “go” stood when this was done'

@@ -27,7 +27,7 @@ const whoFound = (found: readonly Noted[]): string =>
   found.map((n) => `${GRAVE_WORDS[n.what].toLowerCase()} (${n.by}, ${n.at})`).join(', ')
 
 /**
- * A “go” of a phone is of what it had heard: ', as the phone knew it, of 07:00; Odalys …'. Once it is on the server it was held to all that
+ * A “go” of a phone is of what it had heard: '; the phone had last heard at 07:00; Odalys …'. Once it is on the server it was held to all that
  * is known there; what stood for hours without signal is said ever after.
  */
 export function heardWords({ sheet, frame: { zone, today }, versions }: RemovalProps): string {
@@ -43,7 +43,7 @@ export function heardWords({ sheet, frame: { zone, today }, versions }: RemovalP
         ? `; ${decision?.by} looked at all of it`
         : ''
       : `; ${heard.by} read the list at ${heard.at}: ${heard.news === 'none' ? 'nothing new' : 'what was new is tapped'}`
-  return `, as the phone knew it, of ${of}${read}${unknownThen(sheet)}`
+  return `; the phone had last heard at ${of}${read}${unknownThen(sheet)}`
 }
 
 const BECAUSE: Record<NonNullable<NonNullable<Decision['fell']>['because']>, string> = {
@@ -66,10 +66,14 @@ export function endedIt({ sheet, late, frame, others, start, changed }: RemovalP
   if (late !== null) return 'its hour was over'
   if (decision === undefined || (fell === undefined && decision.on !== frame.today)) return 'its day was over'
   const { on, at = '' } = decision
-  // What was said at the call, a minute before “go”, is no news.
+  // What was said at the call, a minute before “go”, is no news; nor is a nest where “go” was of one.
+  const ofNest = decision.type !== undefined && decision.type !== 'swarm'
   const found = (site.noted ?? []).filter(
     (n): n is Noted =>
-      n.is === 'found' && n.on === on && (n.at > at || (n.at === at && fell?.at === at && n.what !== 'nest')),
+      n.is === 'found' &&
+      n.on === on &&
+      (n.at > at || (n.at === at && fell?.at === at)) &&
+      (n.what !== 'nest' || !ofNest),
   )
   if (found.length > 0) return `this was found: ${whoFound(found)}`
   if (!samePlace(decision, placeOf(sheet))) return 'the place was changed'
@@ -78,7 +82,7 @@ export function endedIt({ sheet, late, frame, others, start, changed }: RemovalP
   if (fell === undefined) return elsewhere ?? 'something changed'
   // Its own phone let it fall in that minute: it was not accepted, and nobody changed anything.
   if (changed.length === 0 && [fell.by, fell.on, fell.at].join() === [decision.by, on, at].join())
-    return 'the yard accepted it'
+    return 'all on the list was met'
   if (changed.length > 0) return `${fell.by} changed: ${changed.join(', ')}`
   return elsewhere === undefined
     ? `${fell.by} changed something`

@@ -2,7 +2,7 @@
 import { EMPTY_SHEET, heldIn, type Sheet } from '../../records/index.ts'
 import { goneFrom } from './grave.ts'
 import { GRAVE_WORDS } from './hazard-words.ts'
-import { notesOf } from './notes-read.ts'
+import { notesOf, placeTexts } from './notes-read.ts'
 import { moreOn, saidOn } from './other-sheets.ts'
 import { carefulFacts, NOT_KNOWN } from './sheet-facts.ts'
 import { decidedWords } from './words.ts'
@@ -28,8 +28,6 @@ export function killing(now: Sheet, before: Sheet): string {
       : ['a note others have not read']),
   ].join(', ')
 }
-
-const placeTexts = ({ site }: Sheet) => [site.where, site.surface].filter((text) => text !== undefined)
 
 /** ['temper not known', 'a hotter day'] */
 function carefulKinds(now: Sheet, before: Sheet): string[] {

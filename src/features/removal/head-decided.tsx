@@ -31,7 +31,9 @@ export const Decided = (p: RemovalProps) => {
             ? `, before ${endedIt(p)}`
             : waits
               ? ', and nothing is begun on it now'
-              : `, with ${[...(d.unmet.length === 0 ? [] : [`${d.unmet.length} unmet or not filled in`]), ...aside].join(', ') || 'nothing on the list unmet'}`}
+              : d.is !== 'go'
+                ? ''
+                : `, with ${[...(d.unmet.length === 0 ? [] : [`${d.unmet.length} unmet or not filled in`]), ...aside].join(', ') || 'nothing on the list unmet'}`}
           {heardWords(p)}
           {d.reason === undefined ? '.' : `. Reason: ${d.reason}`}
         </p>

@@ -5,11 +5,28 @@
 import { isUnderWay, type Sheet } from '../../records/index.ts'
 import { fingerprint } from '../../store/index.ts'
 import { tickedHere } from './place.ts'
+import { isPlainName, isPlainPlace } from './plain-place.ts'
 import { isSaidHere } from './without-go.ts'
 
+const defined = (texts: readonly (string | undefined)[]): string[] =>
+  texts.filter((text) => text !== undefined)
+
+const namesOf = ({ job }: Sheet): string[] => defined([job.name, job.address])
+export const placeTexts = ({ site }: Sheet): string[] => defined([site.where, site.surface])
+
+/** All short fields, as far as they are filled. */
+export const shortTexts = (s: Sheet): string[] => [...namesOf(s), ...placeTexts(s)]
+
+/** Short fields that say more than a plain place, an address or a name. */
+const moreThanPlain = (s: Sheet): string[] => [
+  ...namesOf(s).filter((text) => !isPlainName(text)),
+  ...placeTexts(s).filter((text) => !isPlainPlace(text)),
+]
+
 /** What is typed into the fields of a form: of it alone nothing goes unread. */
-export const typedNotes = ({ job, site, agreement, work, callBacks = [] }: Sheet): string[] =>
-  [
+export const typedNotes = (s: Sheet): string[] => {
+  const { job, site, agreement, work, callBacks = [] } = s
+  const notes = [
     job.told,
     job.wayIn,
     site.sprayedNote,
@@ -24,7 +41,9 @@ export const typedNotes = ({ job, site, agreement, work, callBacks = [] }: Sheet
     work.left,
     work.note,
     ...callBacks.map((b) => b.note),
-  ].filter((text) => text !== undefined)
+  ]
+  return [...moreThanPlain(s), ...defined(notes)]
+}
 
 /** Words that were taken out unread, and stand nowhere. */
 const wentUnread = ({ site: { noted = [] } }: Sheet, texts: readonly string[]): string[] =>
@@ -33,8 +52,7 @@ const wentUnread = ({ site: { noted = [] } }: Sheet, texts: readonly string[]): 
   )
 
 /**
- * Every free text of a sheet but names, how somebody is reached, and where it is and what is cut, which stand above “Go”: a test
- * holds it against the schema. The reason of a decision, and of what it went over, is one but on the day on which it is a “go” that
+ * Every free text of a sheet but plain names and places, and how somebody is reached: a test holds it against the schema. The reason of a decision, and of what it went over, is one but on the day on which it is a “go” that
  * stands: whoever decided that has read it. `day`: that day; the one of the “go” where it is left out, and '' for none.
  */
 export function notesOf(s: Sheet, day = s.decision?.on): string[] {
@@ -42,7 +60,7 @@ export function notesOf(s: Sheet, day = s.decision?.on): string[] {
   const typed = typedNotes(s)
   const decided = d?.is === 'go' && d.fell === undefined && d.on === day ? [] : [d?.reason, d?.over?.reason]
   const signed = [check.clearedBy, ...(check.seconds ?? []).map((x) => x.reason), ...decided]
-  return [...typed, ...signed.filter((text) => text !== undefined), ...wentUnread(s, typed)]
+  return [...typed, ...defined(signed), ...wentUnread(s, typed)]
 }
 
 /** As somebody taps it before the cut. 'read:4f1k2m9a': other words, another tap. */

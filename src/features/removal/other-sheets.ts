@@ -20,7 +20,7 @@ import { goneFrom } from './grave.ts'
 import { GRAVE_WORDS } from './hazard-words.ts'
 import { tappedAt } from './hazards.ts'
 import { type Facts, MET, NOT_NEEDED } from './item.ts'
-import { notesOf } from './notes-read.ts'
+import { notesOf, placeTexts, shortTexts } from './notes-read.ts'
 import { fierce, saidFierce } from './people.ts'
 import { tickedHere } from './place.ts'
 import { bare } from './was-said.ts'
@@ -118,11 +118,8 @@ function asksOf(other: Sheet, stopped: OtherSheet['stopped']): string | undefine
   return why === undefined || !/\p{L}{3}/u.test(why) || namesHazard(other, why) ? undefined : why
 }
 
-/** Its notes, the reason of its “go” among them; and where it is and what is cut, which stand above “Go” of their own sheet alone. */
-const saysOf = (s: Sheet, day: string): string[] => {
-  const { where, surface } = s.site
-  return [...new Set([...notesOf(s, day), where, surface].filter((text) => text !== undefined))]
-}
+/** Its notes, the reason of its “go” among them; and where it is and what is cut, plain or not: it is another place. */
+const saysOf = (s: Sheet, day: string): string[] => [...new Set([...notesOf(s, day), ...placeTexts(s)])]
 
 /** As it stands in the note of a sheet that its house is that of another one too. */
 const isToo = (house = ''): string => `This house is “${house}” too`
@@ -173,7 +170,7 @@ function saidThere(id: string, s: Sheet, all: readonly Known[], today: string, v
   const own = [undecided(s), same || there === undefined ? undecided(told) : told].flatMap((x) =>
     saysOf(x, today),
   )
-  const heard = own.map(bare)
+  const heard = [...own, ...shortTexts(s)].map(bare)
   const why = asksOf(v.sheet, stopped)
   // It was taken over as a note of this one, and is read as such.
   const asks = why !== undefined && own.some((text) => text.includes(why)) ? undefined : why

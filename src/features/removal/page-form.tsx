@@ -33,17 +33,16 @@ export const OpenPart = ({
 }: NonNullable<RemovalProps['open']> & { page: RemovalProps }) => (
   <section class="section removal-part removal-now" id="now">
     <h2 id={part}>{PART_WORDS[part]}</h2>
-    {part === 'check' ? <FirstCheck sheet={p.sheet} ticked /> : null}
-    {part === 'work' && (p.sheet.work.openedAt === undefined || isBack(p)) ? (
-      <FirstCheck sheet={p.sheet} />
-    ) : null}
-    {p.clash === null ? null : <ClashNotice clash={p.clash} kept={p.kept} />}
     <ProblemSummary
       form={form}
       labels={(field) => labelOf(part, field)}
       {...(p.kept && { heading: p.kept })}
     />
-    {p.elsewhere === undefined ? null : <p class="notice notice-late">No “go” by you: {p.elsewhere}.</p>}
+    {part === 'check' ? <FirstCheck sheet={p.sheet} ticked /> : null}
+    {part === 'work' && (p.sheet.work.openedAt === undefined || isBack(p)) ? (
+      <FirstCheck sheet={p.sheet} />
+    ) : null}
+    {p.clash === null ? null : <ClashNotice clash={p.clash} kept={p.kept} />}
     {part === 'work' ? <Start {...p} /> : null}
     {part === 'work' ? <Boxed {...p} /> : null}
     <PartForm part={part} form={form} page={p} />
@@ -84,7 +83,7 @@ const Asked = ({ form, frame, sheet, goes }: DrawnIn & Pick<RemovalProps, 'sheet
               ...(told
                 ? { asks: 'Was it opened?' }
                 : goes
-                  ? { asks: 'Begun before that was asked: why?' }
+                  ? { asks: 'Begun before that was met: why?' }
                   : {}),
               choices: [
                 ...(told ? [{ value: NOT_OPENED, label: 'Not opened' }] : []),
@@ -107,7 +106,7 @@ const labelOf = (part: Part, field: string): string =>
   partLabel('agreement', field) ||
   GRAVE.filter((what) => goneField(what) === field).map((what) => GRAVE_WORDS[what])[0] ||
   (HEARD_FIELDS as FieldSpecs)[field.slice('heard.'.length)]?.label ||
-  (field === 'withoutGo.why' ? WITHOUT_GO_FIELDS.why.label : '')
+  (field === 'withoutGo.why' ? 'Why it was begun' : '')
 
 /** Over the limit when work starts, or while it is open: a second person, or a cooler hour. */
 const Start = ({ start, late, sheet, path }: RemovalProps) =>
@@ -164,7 +163,6 @@ const PartForm = ({ part, form, page: p }: { part: Part; form: FormState; page: 
       types={p.types}
       currency={p.currency}
     />
-    {part === 'check' ? <Wrote sheet={p.sheet} /> : null}
     {/* To decide is at the end of all that is to be seen first; to save is always at the thumb. */}
     <div class={part === 'check' ? 'save' : 'act-bar act-row'}>
       <Buttons part={part} page={p} />
@@ -172,21 +170,13 @@ const PartForm = ({ part, form, page: p }: { part: Part; form: FormState; page: 
   </form>
 )
 
-/** Where it is and what is cut: read once more where it is decided. No word is looked for in it. */
-const Wrote = ({ sheet: { site } }: Pick<RemovalProps, 'sheet'>) => {
-  const place = [site.type, site.where, site.surface].filter((words) => words !== undefined)
-  return place.length === 0 ? null : (
-    <p class="small">
-      <b>You wrote:</b> {place.join('; ')}
-    </p>
-  )
-}
-
 /** What is done next at the wall, at the thumb: it sets its time, and says what it takes. */
 function actOf(p: RemovalProps, stopped: boolean): { value: string; words: string } | null {
   const { openedAt, boxedAt, leftAt } = p.sheet.work
-  if (isBack(p)) return { value: 'openedAt', words: 'Go on, now' }
-  if (openedAt === undefined) return { value: 'openedAt', words: 'Open it, now' }
+  const cooler = p.start.state === 'unmet' ? 'Wait for a cooler hour, then ' : undefined
+  if (isBack(p)) return { value: 'openedAt', words: cooler ? `${cooler}go on` : 'Go on, now' }
+  if (openedAt === undefined)
+    return { value: 'openedAt', words: cooler ? `${cooler}open it` : 'Open it, now' }
   if (stopped) return leftAt === undefined ? { value: 'leftAt', words: 'Stopped, left now' } : null
   return boxedAt === undefined ? { value: 'boxedAt intake', words: 'Boxed, now: log the intake' } : null
 }

@@ -36,6 +36,7 @@ export const Head = (p: RemovalProps) => {
         </p>
       ) : null}
       <AsKnown {...p} />
+      {p.elsewhere === undefined ? null : <p class="notice notice-late">No “go” by you: {p.elsewhere}.</p>}
       <Others {...p} />
       {p.since.map(({ lead, who, words }) => (
         <p class="notice notice-late">

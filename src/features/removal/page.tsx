@@ -113,6 +113,7 @@ const Reckoned = (p: RemovalProps & { reckoning: Reckoning }) => {
   const calm = (p.open?.form.problems.length ?? 0) === 0
   const above = p.open?.part === 'check'
   const hot = isOnGo(p.stage, p.sheet) && !p.goes && p.start.state === 'unmet' ? p.start.why : null
+  const late = p.late ?? hot ?? p.elsewhere ?? null
   const list = (
     <UnmetList
       frame={p.frame}
@@ -122,7 +123,7 @@ const Reckoned = (p: RemovalProps & { reckoning: Reckoning }) => {
       calm={calm}
       goes={p.goes}
       above={above}
-      late={p.late ?? hot}
+      late={late}
       short={isShort(p.sheet)}
       seen={seenOn(p.sheet)}
       place={[p.sheet.job.address, p.sheet.site.where].filter((x) => x !== undefined).join(', ')}
@@ -133,7 +134,7 @@ const Reckoned = (p: RemovalProps & { reckoning: Reckoning }) => {
   if (atIt || (isOnGo(p.stage, p.sheet) && (!p.goes || p.late !== null))) return list
   return (
     <details class="caution">
-      <summary>{reckoningTitle(p.reckoning, p.goes)}</summary>
+      <summary>{reckoningTitle(p.reckoning, p.goes, late)}</summary>
       {list}
     </details>
   )
@@ -174,7 +175,7 @@ const PartSection = ({
 /** The first facts of a part, and of an agreement that it is signed. */
 const inShort = (part: Part, facts: readonly (readonly [string, string])[], sheet: Sheet): string => {
   const signed = part === 'agreement' && sheet.agreement.signature !== undefined
-  const said = facts.slice(0, signed ? 1 : 2).map(([, value]) => value.split('. ')[0] ?? value)
+  const said = facts.slice(0, signed ? 1 : 2).map(([, value]) => value)
   return [...(signed ? ['signed'] : []), ...said].join(' · ')
 }
 

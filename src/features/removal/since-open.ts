@@ -17,14 +17,19 @@ const wordsOn = ({ callBacks: _, ...s }: Sheet): string[] => notesOf(s, '')
 
 const known = (text: string): string => fingerprint(text).toString(36)
 
-/** The sheet with what stood on it in words when it was begun, or gone on with: a phone keeps no version to compare it with. */
-export const withKnown = (before: Sheet, after: Sheet): Sheet =>
-  beginsIn(before, after)
-    ? {
-        ...after,
-        work: { ...after.work, knew: wordsOn(after).map(known) },
-      }
-    : after
+/**
+ * The sheet with what stood on it in words before it was begun, or gone on with: a phone keeps no version to compare it with. What is
+ * typed in that very press nobody has read; why it had no “go” stands in the head by itself.
+ */
+export const withKnown = (before: Sheet, after: Sheet): Sheet => {
+  if (!beginsIn(before, after)) return after
+  const { withoutGo: why } = after.work
+  const stood = [
+    ...wordsOn(before),
+    ...[why?.words, ...(why?.more ?? [])].filter((text) => text !== undefined),
+  ]
+  return { ...after, work: { ...after.work, knew: stood.map(known) } }
+}
 
 /** What is new of them; nothing where nobody knows what stood there then. */
 function wordsSince(s: Sheet): string[] {

@@ -6,7 +6,7 @@ import { notYet, type Reckoning, stops } from './before-cut.ts'
 import type { Item, ItemId } from './item.ts'
 import { ClearForm } from './small-form.tsx'
 import type { Part } from './stage.ts'
-import { ITEM_STATE, NOTHING_ELSE, RECKONING_NOTE, reckoningTitle } from './words.ts'
+import { ITEM_STATE, RECKONING_NOTE, reckoningTitle } from './words.ts'
 
 interface UnmetProps {
   frame: Frame
@@ -16,7 +16,7 @@ interface UnmetProps {
   refused: { id: string; form: FormState } | null
   /** Nothing was refused: what is only not answered yet before the cut is counted, and not said twice. */
   calm: boolean
-  /** The hour of its “go” has gone, or it is too hot to begin on it. */
+  /** Why nothing is begun now: its hour has gone, it is too hot, whoever reads this is at another job. */
   late: string | null
   /** A “go” stands. */
   goes: boolean
@@ -64,8 +64,7 @@ export const UnmetList = (p: UnmetProps) => {
       }
       id="unmet"
     >
-      {/* Why nothing is begun now stands in the head. */}
-      <h2>{r.says === 'nothing-unmet' && p.late !== null ? NOTHING_ELSE : reckoningTitle(r, p.goes)}</h2>
+      <h2>{reckoningTitle(r, p.goes, p.late)}</h2>
       <Lines {...p} items={here} />
       {below.length === 0 ? null : (
         <details open={below.some((i) => i.id === refused?.id)}>

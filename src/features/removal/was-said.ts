@@ -5,7 +5,7 @@
 import { type NotedLine, type Sheet, wordsOf } from '../../records/index.ts'
 import { canonical } from '../../store/index.ts'
 import { tappedAt } from './hazards.ts'
-import { isRead, notesOf, typedNotes } from './notes-read.ts'
+import { isRead, notesOf, shortTexts, typedNotes } from './notes-read.ts'
 import { saidFierce } from './people.ts'
 
 export type Stamp = Pick<NotedLine, 'by' | 'on' | 'at' | 'writtenAt'>
@@ -38,7 +38,7 @@ function withWas(
 export function withUnread(before: Sheet, after: Sheet, stood: Sheet, stamp: Stamp): Sheet {
   if (isRead(before, stamp.on)) return after
   const seen = typedNotes(stood)
-  const still = [...typedNotes(after), after.site.where ?? '', after.site.surface ?? ''].map(bare)
+  const still = [...typedNotes(after), ...shortTexts(after)].map(bare)
   const went = typedNotes(before).filter(
     (text) => seen.includes(text) && !still.some((now) => now.includes(bare(text))),
   )

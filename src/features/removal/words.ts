@@ -80,20 +80,20 @@ export const noGo = (s: Sheet, late: string | null, today: string): string =>
 export const plannedWords = (on: string, today: string, over: boolean): string =>
   `${!over && on < today ? 'planned for ' : ''}${dayAndDistance(on, today)}`
 
-/** The heading over the list of what is unmet; `goes`: a “go” stands over it, for a reason that somebody gave. */
-export function reckoningTitle(r: Reckoning, goes = false): string {
+/**
+ * The heading over the list of what is unmet; `goes`: a “go” stands over it, for a reason that somebody gave; `late`: why nothing is
+ * begun now all the same, which the head says.
+ */
+export function reckoningTitle(r: Reckoning, goes = false, late: string | null = null): string {
   switch (r.says) {
     case 'refuse':
       return ['Stop', r.unmet.filter(stops).map(notYet).join('. '), ...counted(r)].filter(Boolean).join('. ')
     case 'wait':
       return `${goes ? 'Gone over with a reason' : 'Wait'}: ${counted(r).join('; ')}`
     case 'nothing-unmet':
-      return 'Nothing on this list is unmet'
+      return `Nothing ${late === null ? '' : 'else '}on this list is unmet`
   }
 }
-
-/** Nothing is begun at this hour all the same, and the head says why. */
-export const NOTHING_ELSE = 'Nothing else on this list is unmet'
 
 /** Said under it, always. */
 export const RECKONING_NOTE =

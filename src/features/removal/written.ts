@@ -1,6 +1,6 @@
 /**
  * Hazards that stand in somebody's own words and are tapped nowhere. Not a list of bad words: the words for what the sheet has
- * an answer for already, in English and Spanish (the terms are common ones; a word that is missed is read above “Go”).
+ * an answer for already, in English and Spanish (the terms are common ones; a word that is missed is read before “go”).
  */
 import {
   EMPTY_SHEET,
@@ -15,6 +15,7 @@ import { type Facts, MET, NOT_NEEDED } from './item.ts'
 import { notesOf, notesUnread } from './notes-read.ts'
 import { fierce } from './people.ts'
 import { tickedHere } from './place.ts'
+import { CHILDREN, STREETS } from './plain-place.ts'
 import { type Stamp, withHouse, withLines, withUnread } from './was-said.ts'
 
 interface Written {
@@ -74,7 +75,7 @@ const WRITTEN: readonly Written[] = [
   },
   {
     says: 'children',
-    word: /\b(kids?|child(ren)?|toddlers?|baby|school|niñ[oa]s?|escuela)\b/i,
+    word: CHILDREN,
     tapped: ['children'],
   },
   {
@@ -100,9 +101,9 @@ const textsOf = (s: Sheet): string[] => {
   return [...new Set(texts.filter((x) => x !== undefined))]
 }
 
-/** A street is called as it is ('School Lane'); and “no gas, no kids” says that there is none, where nothing more is said of it. */
+/** “No gas, no kids” says that there is none, where nothing more is said of it. */
 const NO_WORDS = [
-  /\p{Lu}[\p{L}'’]+ (Works )?(Street|St|Road|Rd|Lane|Ln|Avenue|Ave|Row)\b|\bCalle (de (la )?)?\p{Lu}\p{L}+/gu,
+  STREETS,
   /\b(no|not|nobody|without|sin|ni) [\p{L}-]+(?=\s*([,.;!]|$|\b(and|or|y|ni|nor)\b))/giu,
 ]
 const hears = ({ word, of }: Written, texts: readonly string[], s: Sheet): string[] => {

@@ -59,7 +59,7 @@ test('where nothing was heard today it is none, but on what somebody read aloud,
     expect((await go({ reason })).status, reason).toBe(422)
   expect((await go({ 'heard.by': 'Odalys', 'heard.at': '07:50', 'heard.news': 'none' })).status).toBe(303)
   expect(await words()).toContain(
-    'as the phone knew it, of Fri 12 Jun, 12:00; Odalys read the list at 07:50: nothing new',
+    'the phone had last heard at Fri 12 Jun, 12:00; Odalys read the list at 07:50: nothing new',
   )
 })
 

@@ -158,7 +158,7 @@ test('a go that is on the server says nothing of the phone it came from, unless 
   expect(await words()).toContain('decided by Ines, Fri 12 Jun 08:00, with nothing on the list unmet')
   expect(await words()).not.toContain('the phone')
   saved({ ...sheet(), decision: { ...decision, heard: { of, by: 'Bram', at: '07:50', news: 'none' } } })
-  expect(await words()).toContain('as the phone knew it, of 06:30; Bram read the list at 07:50')
+  expect(await words()).toContain('the phone had last heard at 06:30; Bram read the list at 07:50')
 })
 
 test('what another sheet of the house says is named, and not the day', async () => {

@@ -109,14 +109,6 @@ test('why it was a “go” is read before the “go” of another day, and once
   expect(await text()).toContain(`Read: all it says of danger is tapped “It hums” “${reason}”`)
 })
 
-test('where it is and what is cut stand above “Go”, whatever else is tapped', async () => {
-  saved({
-    ...READY,
-    site: { ...READY.site, where: 'over the hatch', surface: 'tin', hazards: ['droppings'] },
-  })
-  expect(wordsOf((await yard.get(`${PATH}/check`)).text)).toContain('You wrote: wall; over the hatch; tin Go')
-})
-
 test('once it is open, what else is noted stops nobody by itself', async () => {
   saved(READY)
   expect((await go()).status).toBe(303)

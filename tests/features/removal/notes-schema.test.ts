@@ -6,13 +6,9 @@ import { type Sheet, sheet } from '../../../src/records/removal-sheet.ts'
 
 /** Free texts that are no notes, each with why. */
 const NO_NOTES: Record<string, string> = {
-  'job.name': 'a name',
   'job.phone': 'how somebody is reached',
   'job.email': 'how somebody is reached',
-  'job.address': 'names the place; in the head at “Go”',
-  'site.type': 'names the place; above “Go”',
-  'site.where': 'names the place; above “Go”',
-  'site.surface': 'names the place; above “Go”',
+  'site.type': 'a kind of job of this yard, tapped',
   'site.noted.by': 'a name',
   'site.noted.words': 'asked by itself: “is it here?”',
   'site.noted.writtenAt': 'a moment',

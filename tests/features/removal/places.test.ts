@@ -8,7 +8,7 @@ import { isShort } from '../../../src/features/removal/stage.ts'
 import { HANGS_ON } from '../../../src/features/removal/swarm.ts'
 import type { Sheet } from '../../../src/records/removal-sheet.ts'
 import { sameHouse } from '../../../src/records/same-house.ts'
-import { DAY, here, READY, swarmAt } from './ready.ts'
+import { DAY, here, READY, read, swarmAt } from './ready.ts'
 import { holding } from './reckoned.ts'
 
 describe('a swarm', () => {
@@ -84,9 +84,9 @@ describe('nothing behind it', () => {
 test('a meter box: “Water pipe” alone is not taken for the electric meter', () => {
   const box = (where: string): Sheet =>
     here({ ...READY, site: { ...READY.site, type: 'utility-box', where, behind: ['water'] } })
-  expect(holding(box('grey box by the gate'))).toEqual(['services'])
-  expect(holding(box('water box by the gate')), 'a well, a softener').toEqual(['services'])
-  expect(holding(box('water meter box by the gate'))).toEqual([])
+  expect(holding(read(box('grey box by the gate')))).toEqual(['services'])
+  expect(holding(read(box('water box by the gate'))), 'a well, a softener').toEqual(['services'])
+  expect(holding(read(box('water meter box by the gate')))).toEqual([])
 })
 
 describe('another sheet of the same house', () => {

@@ -289,9 +289,11 @@ describe('when it is opened', () => {
 
 test('a meter or utility box has something in it: “Looked: none” is not taken', async () => {
   const box = (behind: Sheet['site']['behind'], where = 'left of the porch'): Sheet =>
-    but({
-      site: { ...READY.site, where, type: 'utility-box', behind: behind ?? [], behindHow: 'detector' },
-    })
+    read(
+      but({
+        site: { ...READY.site, where, type: 'utility-box', behind: behind ?? [], behindHow: 'detector' },
+      }),
+    )
   saved(box([]))
   const barred = await save('check', { is: 'go' })
   expect(barred.status).toBe(422)

@@ -237,11 +237,11 @@ describe('a “go” on a phone that has heard nothing for hours', () => {
     })
     test('says so in the head, before and after it was opened', async () => {
       expect((await decide({ 'heard.looked': 'yes' })).status).toBe(303)
-      expect(await words()).toContain('as the phone knew it')
+      expect(await words()).toContain('the phone had last heard')
       const open = { outdoorC: '70', water: 'yes', now: 'openedAt' }
       expect((await tap('work', open)).status).toBe(303)
       const page = await words()
-      expect(page).toContain('as the phone knew it')
+      expect(page).toContain('the phone had last heard')
       expect(page).toContain('looked at all of it')
     })
     test('a look of one’s own is of the last hour', async () => {
@@ -292,7 +292,7 @@ describe('a “go” on a phone that has heard nothing for hours', () => {
       phone.at(`${DAY}T14:58:00Z`)
       expect((await openIt()).status).toBe(303)
       const page = await words()
-      expect(page).toContain('as the phone knew it, of 12:00')
+      expect(page).toContain('the phone had last heard at 12:00')
       expect(page).toContain('What others found since is not here')
     })
     test('it opens it where somebody read the list aloud, or it was looked at again', async () => {
