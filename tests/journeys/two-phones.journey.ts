@@ -55,6 +55,8 @@ it('gas that one phone finds stops the “go” of the other, at 14:00 without s
   const last = () => yard.store.removals.get(ID)?.last.sheet
   try {
     for (const phone of [ines, bram]) phone.wire.fate(() => 'cut')
+    // The yard's clock is one for both: neither has asked anything that it would answer at the other hour.
+    await expect.poll(() => ines.wire.open() + bram.wire.open()).toBe(0)
     await at('07:00')
     await ines.page.goto(`${PATH}/site#now`)
     await type(ines.page, { 'Where they fly in': 'the knot hole' })
