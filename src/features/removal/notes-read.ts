@@ -5,22 +5,25 @@
 import { isUnderWay, type Sheet } from '../../records/index.ts'
 import { fingerprint } from '../../store/index.ts'
 import { tickedHere } from './place.ts'
-import { isPlainName, isPlainPlace } from './plain-place.ts'
+import { isPlainName, isPlainNumber, isPlainPlace } from './plain-place.ts'
 import { isSaidHere } from './without-go.ts'
 
 const defined = (texts: readonly (string | undefined)[]): string[] =>
   texts.filter((text) => text !== undefined)
 
-const namesOf = ({ job }: Sheet): string[] => defined([job.name, job.address])
+const namesOf = ({ job, agreement }: Sheet): string[] =>
+  defined([job.name, job.address, agreement.signature?.name])
+const numbersOf = ({ job, agreement }: Sheet): string[] => defined([job.phone, job.email, agreement.invoice])
 export const placeTexts = ({ site }: Sheet): string[] => defined([site.where, site.surface])
 
 /** All short fields, as far as they are filled. */
-export const shortTexts = (s: Sheet): string[] => [...namesOf(s), ...placeTexts(s)]
+export const shortTexts = (s: Sheet): string[] => [...namesOf(s), ...placeTexts(s), ...numbersOf(s)]
 
-/** Short fields that say more than a plain place, an address or a name. */
+/** Short fields that say more than a plain place, an address, a name or a number. */
 const moreThanPlain = (s: Sheet): string[] => [
   ...namesOf(s).filter((text) => !isPlainName(text)),
   ...placeTexts(s).filter((text) => !isPlainPlace(text)),
+  ...numbersOf(s).filter((text) => !isPlainNumber(text)),
 ]
 
 /** What is typed into the fields of a form: of it alone nothing goes unread. */
@@ -52,8 +55,8 @@ const wentUnread = ({ site: { noted = [] } }: Sheet, texts: readonly string[]): 
   )
 
 /**
- * Every free text of a sheet but plain names and places, and how somebody is reached: a test holds it against the schema. The reason of a decision, and of what it went over, is one but on the day on which it is a “go” that
- * stands: whoever decided that has read it. `day`: that day; the one of the “go” where it is left out, and '' for none.
+ * Every free text of a sheet but plain names, places and numbers: a test holds it against the schema. The reason of a decision, and of
+ * what it went over, is one but on the day on which it is a “go” that stands: whoever decided that has read it. `day`: that day; the one of the “go” where it is left out, and '' for none.
  */
 export function notesOf(s: Sheet, day = s.decision?.on): string[] {
   const { check, decision: d } = s

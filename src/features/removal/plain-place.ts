@@ -1,5 +1,5 @@
 /**
- * Whether a short field says a plain place, an address or a name, and nothing else. A list of dangerous words never ends; one of plain
+ * Whether a short field says a plain place, an address, a name or a number, and nothing else. A list of dangerous words never ends; one of plain
  * words does. Whatever is not on it, be it of another language, is read before “go” like any note.
  */
 import { wordsOf } from '../../records/index.ts'
@@ -72,3 +72,14 @@ export function isPlainName(text: string): boolean {
       .every(isNamed)
   )
 }
+
+/** What stands beside a telephone's or an invoice's number. */
+const BESIDE_NUMBER = new Set('inv nr ext tel mob cell mobile home work fax or and'.split(' '))
+
+/** A telephone, an e-mail address or the number of an invoice, as one writes it. */
+export const isPlainNumber = (text: string): boolean =>
+  /^\S+@\S+$/.test(text) ||
+  (/^[\p{L}\p{N}\s()+,;:./#-]*$/u.test(text) &&
+    [...text.toLowerCase().matchAll(/\p{L}+/gu)].every(
+      ([letters]) => /^[a-z]{1,2}$/.test(letters) || BESIDE_NUMBER.has(letters),
+    ))

@@ -80,7 +80,7 @@ const WRITTEN: readonly Written[] = [
   },
   {
     says: 'fierce bees',
-    word: /killer|attack|african|\bchas(ed|ing)\b|aggressive|agresiv|atac|brav[ao]s/i,
+    word: /\bkiller bees?\b|attack|african|\bchas(ed|ing)\b|aggressive|agresiv|atac|brav[ao]s/i,
     tapped: ['fierce'],
   },
   {

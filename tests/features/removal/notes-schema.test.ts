@@ -6,14 +6,10 @@ import { type Sheet, sheet } from '../../../src/records/removal-sheet.ts'
 
 /** Free texts that are no notes, each with why. */
 const NO_NOTES: Record<string, string> = {
-  'job.phone': 'how somebody is reached',
-  'job.email': 'how somebody is reached',
   'site.type': 'a kind of job of this yard, tapped',
   'site.noted.by': 'a name',
   'site.noted.words': 'asked by itself: “is it here?”',
   'site.noted.writtenAt': 'a moment',
-  'agreement.invoice': 'a number',
-  'agreement.signature.name': 'a name',
   'agreement.signature.terms': 'the template, and what is agreed, which is read',
   'check.done': 'what was tapped',
   'check.clearances.who': 'a name',

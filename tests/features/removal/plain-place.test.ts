@@ -1,6 +1,6 @@
 /** Short fields that say a plain place, an address or a name, and those that say more. Invented. */
 import { expect, test } from 'vitest'
-import { isPlainName, isPlainPlace } from '../../../src/features/removal/plain-place.ts'
+import { isPlainName, isPlainNumber, isPlainPlace } from '../../../src/features/removal/plain-place.ts'
 
 test.each([
   [
@@ -62,3 +62,13 @@ test.each([
 ])('names that say more, %s', (_, ...texts) => {
   for (const text of texts) expect([text, isPlainName(text)]).toEqual([text, false])
 })
+
+test.each(['+1 (555) 019-2234', '555 0199 ext 4', 'a.quill@example.org', '2026-114', 'INV 2026/7', 'R-17'])(
+  'a plain number: %s',
+  (text) => expect(isPlainNumber(text)).toBe(true),
+)
+
+test.each(['gas meter is behind it', '555 0199, deaf', 'ask for Jim, he has the epipen', 'gas 5', 'ガス'])(
+  'a number that says more: %s',
+  (text) => expect(isPlainNumber(text)).toBe(false),
+)

@@ -1,4 +1,4 @@
-/** Short fields are read before “go” like any note, unless they say a plain place, an address or a name. Invented. */
+/** Short fields are read before “go” like any note, unless they say a plain place, an address, a name or a number. Invented. */
 import { beforeEach, describe, expect, test } from 'vitest'
 import { readNotes } from '../../../src/features/removal/notes-read.ts'
 import { placeOf } from '../../../src/features/removal/place.ts'
@@ -12,7 +12,11 @@ const OTHER = ID.replace(/71$/, '72')
 const PATH = `/removals/${ID}`
 let yard: Yard
 const { sheet, saved, save, words } = oneSheet(() => yard, ID, '08:00')
-const { job, site } = READY
+const { job, site, agreement } = READY
+const signedBy = (name: string): Sheet['agreement'] =>
+  agreement.signature === undefined
+    ? agreement
+    : { ...agreement, signature: { ...agreement.signature, name } }
 const go = async (...more: string[]) => {
   const typed = formIn((await yard.get(`${PATH}/check`)).text)
   return save('check', { done: [...(typed.done ?? []), ...more], is: 'go' })
@@ -30,6 +34,9 @@ describe('read before “go”', () => {
     ['grey corrugated sheet', { site: { ...site, surface: 'grey corrugated sheet' } }],
     ['6 Tor Road, beware of the dog', { job: { ...job, address: '6 Tor Road, beware of the dog' } }],
     ['Ott Pray (deaf, on oxygen)', { job: { ...job, name: 'Ott Pray (deaf, on oxygen)' } }],
+    ['569 3001 (Dad swells up)', { job: { ...job, phone: '569 3001 (Dad swells up)' } }],
+    ['ask for Jim, he swells up', { agreement: { ...agreement, invoice: 'ask for Jim, he swells up' } }],
+    ['Hal Ivory, for a son who swells up', { agreement: signedBy('Hal Ivory, for a son who swells up') }],
   ])('“%s”', async (said, change) => {
     saved(but(change))
     const barred = await go()

@@ -25,6 +25,10 @@ test.each([
   expect(writtenIn(but({ job: { ...READY.job, told } })).map((w) => w.says)).toEqual([says])
 })
 
+test('a drum of weedkiller is no fierce bees', () => {
+  expect(writtenIn(but({ job: { ...READY.job, told: 'The drum had weedkiller in it.' } }))).toEqual([])
+})
+
 test.each<[string, Partial<Sheet>, string]>([
   ['gas', { site: { ...READY.site, behindNote: 'Gas pipe runs left of the window.' } }, 'gas'],
   ['a cable', { job: { ...READY.job, told: 'Beside the electric meter.' } }, 'a power line, meter or pole'],
