@@ -6,7 +6,7 @@ import { refusedBefore } from './decide.ts'
 import { withNoted } from './grave.ts'
 import { momentNow, type Saved, stampOf } from './sheet-handlers.ts'
 import { startOf, stoodOn } from './view.ts'
-import { withFoundAt, withLines } from './was-said.ts'
+import { withFoundAt, withLines, withUnkept } from './was-said.ts'
 import { withNamed } from './written.ts'
 
 /** Who writes this, and when. */
@@ -33,7 +33,8 @@ export function fallen(c: AppContext, deps: PageDeps, before: Sheet, after: Shee
 
 /**
  * What is refused, for whatever it is, loses nothing that it brings: live wires that were tapped beside a slip of the thumb are on the
- * sheet, words of gas are a line of it, and no “go” stands that it would have ended. `known`: the sheet that it was made from.
+ * sheet, words of gas are a line of it, and no “go” stands that it would have ended. `known`: the sheet that it was made from; `sent`: it
+ * comes from a phone, on which its words lie unread, where a form hands them back.
  */
 export function keepFound(
   c: AppContext,
@@ -41,22 +42,31 @@ export function keepFound(
   { id, last }: Pick<Saved, 'id' | 'last'>,
   mine: Sheet,
   known: Sheet,
+  sent = false,
 ): void {
-  const kept = withKeptFound(c, deps, last.sheet, mine, known)
+  const kept = withKeptFound(c, deps, last.sheet, mine, known, sent)
   if (JSON.stringify(kept) !== JSON.stringify(last.sheet))
     deps.store.removals.save(id, last.version, kept, stampOf(c, deps))
 }
 
 /** The sheet as it stands with what `mine` brings, and is not saved as it says it. */
-export function withKeptFound(c: AppContext, deps: PageDeps, sheet: Sheet, mine: Sheet, known: Sheet): Sheet {
+export function withKeptFound(
+  c: AppContext,
+  deps: PageDeps,
+  sheet: Sheet,
+  mine: Sheet,
+  known: Sheet,
+  sent: boolean,
+): Sheet {
   const moment = momentNow(c, deps)
   const fell = whoAndWhen(c, deps)
   const same = JSON.stringify(mine.decision) === JSON.stringify(known.decision)
   const both = mergeSheets(known, mine, sheet).sheet
   const tapped = withNoted(sheet, withNamed(both, withFound(sheet, mine, known), moment), {}, moment)
   const kept = withUnsaved(tapped, both, withNoted(sheet, both, {}, moment), known)
+  const found = withFoundAt(mine, sheet, kept, moment)
   const after = fallen(c, deps, sheet, {
-    ...withFoundAt(mine, sheet, kept, moment),
+    ...(sent ? withUnkept(found, mine, known, moment) : found),
     ...heldBack(sheet.decision, same ? undefined : mine.decision, fell),
   })
   const go = after.decision

@@ -50,6 +50,9 @@ const SHORTENED = /(?<!\p{L})(\p{L}|St|Rd|Ln|Ave|No|Mrs?|Ms|Dr)\.|\.\s*$/gu
 const SAYS_MORE =
   /(?<!\d)1[5-9]\d\d(?!\d)|\d\s?-?(ft|feet|foot|m|met(re|er)s?|inch(es)?|k?v|volts?|['’′])(?!\p{L})/iu
 
+/** Capitals or not, nobody and no street is called so. */
+const NO_NAME = /\b(beware|danger|caution|warning|dogs?|oxygen|well|mine ?shafts?|shafts?|floors?)\b/iu
+
 /** A house number, a post code, a word with a capital; one all in capitals is called out. */
 const isNamed = (word: string): boolean =>
   /^\d+\p{Lu}{0,2}$/iu.test(word) ||
@@ -66,6 +69,7 @@ export function isPlainName(text: string): boolean {
     !SAYS_MORE.test(words) &&
     !CHILDREN.test(beside) &&
     !CARE.test(beside) &&
+    !NO_NAME.test(beside) &&
     words
       .split(/[^\p{L}\p{M}\p{N}'’]+/u)
       .filter(Boolean)

@@ -125,7 +125,7 @@ export function removalSync(deps: PageDeps): Hono<Env> {
       unseen: elsewhere || unclocked,
     })
     const boxed = withBoxes(c, deps, before, seen, id)
-    const whole = asks ? withKeptFound(c, deps, boxed, mine, known) : boxed
+    const whole = asks ? withKeptFound(c, deps, boxed, mine, known, true) : boxed
     const result = removals.save(id, last?.version ?? 0, whole, stamp)
     if (!result.ok)
       return 'problems' in result
@@ -188,7 +188,7 @@ export function removalSync(deps: PageDeps): Hono<Env> {
 
     /** What it brings stays, whatever else it is refused for: wires that were found do not wait for a clash over the way in. */
     function refuse(said: Said | Said[], clashes = false): Response {
-      if (last !== undefined && known !== undefined) keepFound(c, deps, { id, last }, mine, known)
+      if (last !== undefined && known !== undefined) keepFound(c, deps, { id, last }, mine, known, true)
       const version = clashes ? removals.get(id)?.last.version : undefined
       return c.json({ problems: linesOf([said].flat()), version }, 422)
     }

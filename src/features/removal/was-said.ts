@@ -45,6 +45,13 @@ export function withUnread(before: Sheet, after: Sheet, stood: Sheet, stamp: Sta
   return withWas(after, 'note', went, stamp)
 }
 
+/** Words that a phone's sheet says more than `known` did, and that stand nowhere here: it was refused, or another one's stand there. */
+export function withUnkept(now: Sheet, mine: Sheet, known: Sheet, stamp: Stamp): Sheet {
+  const had = [...typedNotes(known), ...typedNotes(now), ...shortTexts(now)].map(bare)
+  const lost = typedNotes(mine).filter((text) => !had.some((words) => words.includes(bare(text))))
+  return withWas(now, 'note', lost, stamp)
+}
+
 /** Whether anything stands on it that another sheet of the house asks about. */
 const saysSomething = (s: Sheet): boolean => {
   const { where, surface, old, sprayed } = s.site

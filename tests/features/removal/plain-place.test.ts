@@ -63,6 +63,15 @@ test.each([
   for (const text of texts) expect([text, isPlainName(text)]).toEqual([text, false])
 })
 
+test.each(['20 Tor Road, Mineshaft', '6 Tor Road, Beware Of Dog', '5 Hill St, Third Floor', 'Ann Oxygen'])(
+  'a name in capitals that says more: %s',
+  (text) => expect(isPlainName(text)).toBe(false),
+)
+
+test.each(['5 Well Lane', 'Dog Lane', 'Ann Wells'])('a name that is one: %s', (text) =>
+  expect(isPlainName(text)).toBe(true),
+)
+
 test.each(['+1 (555) 019-2234', '555 0199 ext 4', 'a.quill@example.org', '2026-114', 'INV 2026/7', 'R-17'])(
   'a plain number: %s',
   (text) => expect(isPlainNumber(text)).toBe(true),
