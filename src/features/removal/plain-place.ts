@@ -51,7 +51,8 @@ const SAYS_MORE =
   /(?<!\d)1[5-9]\d\d(?!\d)|\d\s?-?(ft|feet|foot|m|met(re|er)s?|inch(es)?|k?v|volts?|['’′])(?!\p{L})/iu
 
 /** Capitals or not, nobody and no street is called so. */
-const NO_NAME = /\b(beware|danger|caution|warning|dogs?|oxygen|well|mine ?shafts?|shafts?|floors?)\b/iu
+const NO_NAME =
+  /\b(beware|danger|caution|warning|dogs?|oxygen|well|mine ?shafts?|shafts?|septic|cess ?(pit|pool)s?|cisterns?|manholes?|floors?)\b/iu
 
 /** A house number, a post code, a word with a capital; one all in capitals is called out. */
 const isNamed = (word: string): boolean =>

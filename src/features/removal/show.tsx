@@ -141,9 +141,12 @@ const photosOf = (part: Part, s: Sheet): readonly string[] =>
 const setAside = ({ check, decision: d }: Sheet, history?: SheetHistory): string[] =>
   d === undefined || check.doneOn !== d.on
     ? []
-    : saidAgain(check).map(
-        (said) => `“${said}” set aside by ${history?.asideBy(said, d.on) ?? d.by}, not cleared`,
-      )
+    : saidAgain(check).map((said) => {
+        const by = history?.asideBy(said, d.on) ?? d.by
+        return said.startsWith('the same')
+          ? `“${said}” tapped by ${by}`
+          : `“${said}” set aside by ${by}, not cleared`
+      })
 
 /** The part as it stands; in what nobody has filled yet, what is likely: the day, and the price used last. */
 function filled(c: AppContext, deps: PageDeps, part: Part | null, saved: Saved, s: Sheet): Typed {

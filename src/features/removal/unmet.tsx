@@ -96,17 +96,20 @@ const Lines = ({ items, ...p }: UnmetProps & { items: Item[] }) =>
 
 const Line = ({ item: i, path, short }: { item: Item; path: string; short: boolean }) => {
   const at = metAt(i, short)
+  const says = i.state !== 'unsaid' || i.moved === true
+  // Within the link, which is as tall as a thumb: beside it the colon would begin a line.
+  const title = `${notYet(i)}${says ? ':' : ''}`
   return (
     <>
       {stops(i) ? <span class="stop-mark">Stop</span> : null}{' '}
       {at === undefined ? (
-        <strong>{notYet(i)}</strong>
+        <strong>{title}</strong>
       ) : (
         <a class="tall" href={`${path}/${at.part}#f-${at.field}`}>
-          <strong>{notYet(i)}</strong>
+          <strong>{title}</strong>
         </a>
       )}
-      {i.state === 'unsaid' && i.moved !== true ? '' : `: ${i.why}`}{' '}
+      {says ? ` ${i.why}` : ''}{' '}
       {stops(i) || i.state === 'unmet' ? (
         <span class="decides">Who decides: {i.decides.charAt(0).toLowerCase() + i.decides.slice(1)}.</span>
       ) : (
