@@ -221,3 +221,34 @@ describe('one person, two phones', () => {
     expect(last().site.sprayed).toBe('yes')
   })
 })
+
+describe('words that cross in a field of one text', () => {
+  const SAID = 'Shaft under the porch, she said'
+  test.each<[string, (words: string) => Sheet]>([
+    ['what is agreed', (extra) => ({ ...READY, agreement: { ...READY.agreement, extra } })],
+    ['the name', (name) => but(READY, { name })],
+  ])('stay a line, and are read before “go”: %s', async (_, of) => {
+    saved(READY)
+    saved(of('Una Hale'))
+    expect((await sync(of(SAID))).status).toBe(422)
+    expect(last().site.noted).toContainEqual(expect.objectContaining({ what: 'note', words: SAID }))
+    const page = await yard.ask('operator', `/removals/${ID}/check`)
+    expect(await page.text()).toContain(`Was written: ${SAID}`)
+  })
+
+  test('are shown in the head of a job that is open', async () => {
+    const on = { by: 'Odalys', on: DAY, at: '08:00' }
+    const open = { openedAt: '08:10', on: DAY, underGo: on, knew: [] }
+    const go = { is: 'go' as const, ...on, unmet: [], ...placeOf(READY) }
+    const opened = (note?: string): Sheet => ({
+      ...READY,
+      decision: go,
+      work: { ...open, ...(note === undefined ? {} : { note }) },
+    })
+    saved(opened())
+    saved(opened('Nice bees'))
+    expect((await sync(opened('The knife tingled in my hand'))).status).toBe(422)
+    const page = await (await yard.ask('operator', `/removals/${ID}`)).text()
+    expect(page).toContain('The knife tingled in my hand')
+  })
+})
