@@ -84,6 +84,10 @@ interface Known {
 /** Days after a job for which what it found in the house still counts there: pipes and asbestos do not leave with the bees (judgement). */
 const STAYS_DAYS = 90
 
+/** Whether what was found at that job counts in the house still. */
+export const staysInHouse = ({ work: { on } }: Sheet, today: string): boolean =>
+  on !== undefined && daysBetween(on, today) <= STAYS_DAYS
+
 const tappedOn = (s: Sheet): Told[] => {
   const { old, oldHow, sprayed } = s.site
   const tapped: readonly string[] = [

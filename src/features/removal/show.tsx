@@ -20,7 +20,16 @@ import { foundToClose } from './since-mark.ts'
 import { sinceOpened } from './since-open.ts'
 import { isOver, isShort, nextPart, PARTS, type Part, stageOf } from './stage.ts'
 import { tickedTooEarly } from './ticked-when.ts'
-import { callBackLines, colonyLinks, newSigners, othersOf, reckoningOf, startOf, typesOf } from './view.ts'
+import {
+  boxNotes,
+  callBackLines,
+  colonyLinks,
+  newSigners,
+  othersOf,
+  reckoningOf,
+  startOf,
+  typesOf,
+} from './view.ts'
 import { isNext, visitOf } from './visit.ts'
 import { beganWithoutGo } from './without-go.ts'
 
@@ -96,7 +105,17 @@ export function showSheet(
       stage={stage}
       parts={PARTS.map((p) => ({ part: p, facts: factsOf(p, sheet, at), photos: photosOf(p, sheet) }))}
       reckoning={out ? null : isOver(stage) ? { ...reckoning, unmet: toClose.map((x) => x.item) } : reckoning}
-      since={older === null ? sinceOpened(sheet, stage, toClose, frame, history) : []}
+      since={
+        older === null
+          ? sinceOpened(
+              sheet,
+              stage,
+              { found: toClose, boxes: boxNotes(deps, saved.colonies) },
+              frame,
+              history,
+            )
+          : []
+      }
       aside={setAside(sheet, history)}
       changed={history?.changedAtFall() ?? []}
       elsewhere={

@@ -51,7 +51,7 @@ export interface Since {
 export function sinceOpened(
   s: Sheet,
   stage: Stage,
-  found: ReturnType<typeof foundToClose>,
+  { found, boxes }: { found: ReturnType<typeof foundToClose>; boxes: readonly string[] },
   { zone, today }: Pick<Frame, 'zone' | 'today'>,
   history?: SheetHistory,
 ): Since[] {
@@ -71,6 +71,10 @@ export function sinceOpened(
       lead: 'Since it was opened',
       who: wrote(text),
       words: `“${text}”`,
+    })),
+    ...(stage === 'boxed' ? boxes : []).map((words) => ({
+      lead: 'Written with the box',
+      words: `“${words}”`,
     })),
     ...(stage === 'boxed' ? callBackLines(s, today) : []).map((words) => ({
       lead: 'They called again',

@@ -2,6 +2,7 @@
 
 import { type AppContext, colonyPath, type PageDeps, signedIn } from '../../app/index.ts'
 import { dayIn, daysBetween } from '../../days.ts'
+import type { ColonyId } from '../../ids.ts'
 import {
   type Blank,
   isNewVisit,
@@ -25,7 +26,7 @@ import { typedPart } from './form.ts'
 import { atStart } from './heat.ts'
 import type { Facts } from './item.ts'
 import type { RemovalRow } from './list-page.tsx'
-import { type OtherSheet, otherSheetsOf } from './other-sheets.ts'
+import { type OtherSheet, otherSheetsOf, staysInHouse } from './other-sheets.ts'
 import type { Clash } from './page-foot.tsx'
 import { carefulFacts, differing } from './sheet-facts.ts'
 import { isOnGo, isOver, nextPart, type Part, type Stage, stageOf } from './stage.ts'
@@ -59,10 +60,20 @@ export function othersOf(c: AppContext, deps: PageDeps, sheet: Sheet, id: string
   const withFacts = all.map((v) =>
     v.id === id && 'by' in v
       ? { ...v, facts: carefulFacts(sheet, v.sheet, at).map((fact) => fact.join(': ')) }
-      : v,
+      : v.id !== id && staysInHouse(v.sheet, today)
+        ? { ...v, facts: boxNotes(deps, v.colonies) }
+        : v,
   )
   return otherSheetsOf(id, sheet, withFacts, today)
 }
+/** What was written on the forms of its boxes: at the wall nobody tells one form from the other. */
+export const boxNotes = ({ store }: PageDeps, colonies: readonly ColonyId[]): string[] =>
+  colonies.flatMap((id) => {
+    // A colony is called by its first intake.
+    const entry = store.entry(String(id))?.entry
+    return entry?.kind === 'intake' && entry.note !== undefined ? [entry.note] : []
+  })
+
 /** Read once for a page: it holds every sheet against all of them, and while it is made only its own is written. */
 const known = new WeakMap<
   AppContext,
