@@ -45,10 +45,10 @@ const largestPaint = (page: Page): Promise<number> =>
       }),
   )
 
-/** Times it until it is quick enough, at most three times: the others may have shared the machine with something else. */
+/** Times it until it is quick enough, at most six times: the others may have shared the machine with something else. */
 async function quickest(enough: number, timed: () => Promise<number>): Promise<number[]> {
   const times: number[] = []
-  while (times.length < 3 && !(Math.min(...times) < enough)) times.push(await timed())
+  while (times.length < 6 && !(Math.min(...times) < enough)) times.push(await timed())
   return times
 }
 
