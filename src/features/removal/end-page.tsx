@@ -1,6 +1,7 @@
 /** Ending a job without a removal, and erasing a sheet. */
 import { type FormState, NoteField, ProblemSummary } from '../../forms/index.ts'
 import { type Frame, Layout } from '../../parts/index.ts'
+import { Boxes } from './head-came.tsx'
 
 export interface EndProps {
   frame: Frame
@@ -63,16 +64,8 @@ export const RemovalErasePage = ({ frame, path, name, versions, colonies, said, 
       <li>Name and address in entries that are not in the book.</li>
       {colonies.length === 0 ? null : (
         <li>
-          Where{' '}
-          {colonies.map((c, i) => (
-            <>
-              {i === 0 ? '' : ', '}
-              <a class="tag tall" href={c.path}>
-                {c.tag}
-              </a>
-            </>
-          ))}{' '}
-          came from, and the letters about {colonies.length === 1 ? 'it' : 'them'}.
+          Where <Boxes of={colonies} /> came from, and the letters about{' '}
+          {colonies.length === 1 ? 'it' : 'them'}.
         </li>
       )}
       <li>The file of the database and its log are written anew, so nothing of it lies on in them.</li>

@@ -4,21 +4,27 @@ import { type ClosingId, leftToClose } from './closing.ts'
 import type { RemovalProps } from './page.tsx'
 import { CLOSING_WORDS } from './words.ts'
 
+/** The boxes that came of a job, each leading to its page. */
+export const Boxes = ({ of }: { of: RemovalProps['colonies'] }) => (
+  <>
+    {of.map((c, i) => (
+      <>
+        {i === 0 ? '' : ', '}
+        <a class="tag tall" href={c.path}>
+          {c.tag}
+        </a>
+      </>
+    ))}
+  </>
+)
+
 export const Came = ({ colonies, path, sheet, stage, frame }: RemovalProps) => {
   if (colonies.length === 0) return null
   return (
     <>
       <p>
-        Came to the yard as{' '}
-        {colonies.map((c, i) => (
-          <>
-            {i === 0 ? '' : ', '}
-            <a class="tag tall" href={c.path}>
-              {c.tag}
-            </a>
-          </>
-        ))}
-        . <a href={`${path}/intake`}>Log another box from this job</a>
+        Came to the yard as <Boxes of={colonies} />.{' '}
+        <a href={`${path}/intake`}>Log another box from this job</a>
       </p>
       <LetterOffer colonies={colonies} sheet={sheet} today={frame.today} />
       {stage === 'boxed' ? <LeftToClose left={leftToClose(sheet)} path={path} /> : null}

@@ -78,15 +78,12 @@ interface Known {
   by?: string
   sheet: Sheet
   colonies: readonly string[]
-  facts?: string[]
+  /** What is said of it beside its notes; asked of those of this house alone. */
+  facts?: () => string[]
 }
 
 /** Days after a job for which what it found in the house still counts there: pipes and asbestos do not leave with the bees (judgement). */
 const STAYS_DAYS = 90
-
-/** Whether what was found at that job counts in the house still. */
-export const staysInHouse = ({ work: { on } }: Sheet, today: string): boolean =>
-  on !== undefined && daysBetween(on, today) <= STAYS_DAYS
 
 const tappedOn = (s: Sheet): Told[] => {
   const { old, oldHow, sprayed } = s.site
@@ -179,7 +176,7 @@ function saidThere(id: string, s: Sheet, all: readonly Known[], today: string, v
   // It was taken over as a note of this one, and is read as such.
   const asks = why !== undefined && own.some((text) => text.includes(why)) ? undefined : why
   const noted = saysOf(v.sheet, '')
-  const facts = (v.facts ?? []).filter((fact) => !noted.some((text) => fact.includes(text)))
+  const facts = (v.facts?.() ?? []).filter((fact) => !noted.some((text) => fact.includes(text)))
   const notes = [...noted.filter((text) => text !== why && !heard.includes(bare(text))), ...facts]
   if (what.length === 0 && stopped === undefined && notes.length === 0) return []
   const other: OtherSheet = {

@@ -26,7 +26,7 @@ import { typedPart } from './form.ts'
 import { atStart } from './heat.ts'
 import type { Facts } from './item.ts'
 import type { RemovalRow } from './list-page.tsx'
-import { type OtherSheet, otherSheetsOf, staysInHouse } from './other-sheets.ts'
+import { type OtherSheet, otherSheetsOf } from './other-sheets.ts'
 import type { Clash } from './page-foot.tsx'
 import { carefulFacts, differing } from './sheet-facts.ts'
 import { isOnGo, isOver, nextPart, type Part, type Stage, stageOf } from './stage.ts'
@@ -57,15 +57,18 @@ export function othersOf(c: AppContext, deps: PageDeps, sheet: Sheet, id: string
   known.set(c, all)
   const { units, today } = c.var.frame
   const at = { units, today, currency: deps.store.settings.get('currency') }
-  const withFacts = all.map((v) =>
-    v.id === id && 'by' in v
-      ? { ...v, facts: carefulFacts(sheet, v.sheet, at).map((fact) => fact.join(': ')) }
-      : v.id !== id && staysInHouse(v.sheet, today)
-        ? { ...v, facts: boxNotes(deps, v.colonies) }
-        : v,
-  )
+  const withFacts = all.map((v) => ({
+    ...v,
+    facts: (): string[] =>
+      v.id !== id
+        ? boxNotes(deps, v.colonies)
+        : 'by' in v
+          ? carefulFacts(sheet, v.sheet, at).map((fact) => fact.join(': '))
+          : [],
+  }))
   return otherSheetsOf(id, sheet, withFacts, today)
 }
+
 /** What was written on the forms of its boxes: at the wall nobody tells one form from the other. */
 export const boxNotes = ({ store }: PageDeps, colonies: readonly ColonyId[]): string[] =>
   colonies.flatMap((id) => {
@@ -77,7 +80,7 @@ export const boxNotes = ({ store }: PageDeps, colonies: readonly ColonyId[]): st
 /** Read once for a page: it holds every sheet against all of them, and while it is made only its own is written. */
 const known = new WeakMap<
   AppContext,
-  (Pick<SavedSheet, 'colonies'> & { id: string; by?: string; sheet: Sheet; facts?: string[] })[]
+  (Pick<SavedSheet, 'colonies'> & { id: string; by?: string; sheet: Sheet })[]
 >()
 
 /** Names whose accounts cannot sign in any more, or not yet. */

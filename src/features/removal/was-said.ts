@@ -34,21 +34,25 @@ function withWas(
   return { ...s, site: withLines(s.site, lines) }
 }
 
+/** Which of these texts stand in none of those. */
+function nowhereIn(those: readonly string[], texts: readonly string[]): string[] {
+  const there = those.map(bare)
+  return texts.filter((text) => !there.some((words) => words.includes(bare(text))))
+}
+
 /** Words that stood for others to read, and that a change takes out before anybody did. `stood`: the sheet as others may have seen it. */
 export function withUnread(before: Sheet, after: Sheet, stood: Sheet, stamp: Stamp): Sheet {
   if (isRead(before, stamp.on)) return after
   const seen = typedNotes(stood)
-  const still = [...typedNotes(after), ...shortTexts(after)].map(bare)
-  const went = typedNotes(before).filter(
-    (text) => seen.includes(text) && !still.some((now) => now.includes(bare(text))),
-  )
+  const stoodThere = typedNotes(before).filter((text) => seen.includes(text))
+  const went = nowhereIn([...typedNotes(after), ...shortTexts(after)], stoodThere)
   return withWas(after, 'note', went, stamp)
 }
 
 /** Words that a phone's sheet says more than `known` did, and that stand nowhere here: it was refused, or another one's stand there. */
 export function withUnkept(now: Sheet, mine: Sheet, known: Sheet, stamp: Stamp): Sheet {
-  const had = [...typedNotes(known), ...typedNotes(now), ...shortTexts(now)].map(bare)
-  const lost = typedNotes(mine).filter((text) => !had.some((words) => words.includes(bare(text))))
+  const had = [...typedNotes(known), ...typedNotes(now), ...shortTexts(now)]
+  const lost = nowhereIn(had, typedNotes(mine))
   return withWas(now, 'note', lost, stamp)
 }
 
